@@ -1,0 +1,16 @@
+import { defineConfig } from 'tsup';
+
+export default defineConfig({
+  entry: {
+    index: 'src/index.ts',
+    schema: 'src/schema.ts',
+    'messages/en': 'src/messages/en.ts',
+    data: 'src/data.ts',
+    'records/index': 'src/records/index.ts',
+  },
+  format: ['esm', 'cjs'],
+  target: 'es2022',
+  dts: true,
+  clean: true,
+  treeshake: true,
+});

@@ -1,0 +1,192 @@
+import { describeValue } from './describe-value.ts';
+import { DomainError, type DomainIssue } from './domain-error.ts';
+import { type Limits, limitsIssues } from './limits.ts';
+import { TRUNCATION_UNCERTAINTIES } from './measurand.ts';
+import { nearestName } from './nearest-name.ts';
+
+interface NumberRange {
+  /** Unit id, for the message. */
+  unit: string;
+  /** Smallest value allowed. */
+  min?: number;
+  /** The value has to be larger than this one. */
+  above?: number;
+  /** Largest value allowed. */
+  max?: number;
+}
+
+/** What a field of an input may hold. */
+export type FieldSpec = { optional?: boolean } & (
+  | ({ type: 'number' | 'limits' | 'measurand' } & NumberRange)
+  | { type: 'text' }
+  | { type: 'flag' }
+  | { type: 'choice'; values: readonly string[] }
+  | { type: 'object'; fields: FieldSpecs }
+  | { type: 'list'; item: FieldSpec; minLength?: number }
+);
+
+/** The fields of an object by name; any other key is refused. */
+export type FieldSpecs = Readonly<Record<string, FieldSpec>>;
+
+/**
+ * Checks an input against the description of its fields and refuses it with every fault found, each by its path.
+ *
+ * @remarks
+ * Formula: none. Unknown keys are refused, since a misspelt optional field would silently take its default. A field whose
+ * value is `undefined` counts as absent. Bounds of limits and of readings with uncertainty (3 u) have to lie inside the
+ * range too.
+ *
+ * Validity: any value; own enumerable keys only.
+ *
+ * Accuracy: exact comparisons.
+ *
+ * @param input - `where`: name of the function that asks; `value`: what came; `fields`: the description.
+ * @returns Nothing; the value is as described when it returns.
+ * @throws {@link DomainError} with all issues, in the order of the fields, unknown keys last.
+ * @example
+ * ```ts
+ * import { checkInput, isDomainError } from '@spindlewright/quantity';
+ * const fields = { faceAngleDeg: { type: 'number', unit: 'deg', above: 0, max: 10 } } as const;
+ * let nearest: string | undefined;
+ * try {
+ *   checkInput({ where: 'demo', value: { faceAngleDeg: 2, faceAngelDeg: 2 }, fields });
+ * } catch (error) {
+ *   if (isDomainError(error)) nearest = error.nearest;
+ * }
+ * nearest; // => 'faceAngleDeg'
+ * ```
+ * @see The project's rule for bad input.
+ */
+export function checkInput(input: { where: string; value: unknown; fields: FieldSpecs }): void {
+  const [first, ...rest] = objectIssues(input.value, input.fields, '');
+  if (first !== undefined) throw new DomainError(input.where, [first, ...rest]);
+}
+
+function objectIssues(value: unknown, fields: FieldSpecs, path: string): DomainIssue[] {
+  const known = Object.keys(fields);
+  if (typeof value !== 'object' || value === null || Array.isArray(value)) {
+    return [{ path, received: describeValue(value), allowed: `an object with ${known.join(', ')}` }];
+  }
+  const record = value as Record<string, unknown>;
+  const issues: DomainIssue[] = [];
+  for (const [key, spec] of Object.entries(fields)) {
+    const present = Object.hasOwn(record, key) && record[key] !== undefined;
+    if (present) issues.push(...fieldIssues(record[key], spec, join(path, key)));
+    else if (spec.optional !== true) {
+      issues.push({ path: join(path, key), received: 'nothing', allowed: describeSpec(spec) });
+    }
+  }
+  for (const key of Object.keys(record)) {
+    if (Object.hasOwn(fields, key)) continue;
+    const nearest = nearestName({ name: key, known });
+    issues.push({
+      path: join(path, key),
+      received: `an unknown key with ${describeValue(record[key])}`,
+      allowed: known.join(', '),
+      ...(nearest === undefined ? {} : { nearest }),
+    });
+  }
+  return issues;
+}
+
+function fieldIssues(value: unknown, spec: FieldSpec, path: string): DomainIssue[] {
+  const wrong = (): DomainIssue[] => [{ path, received: describeValue(value), allowed: describeSpec(spec) }];
+  switch (spec.type) {
+    case 'object':
+      return objectIssues(value, spec.fields, path);
+    case 'list': {
+      if (!Array.isArray(value) || value.length < (spec.minLength ?? 0)) return wrong();
+      return value.flatMap((item, index) => fieldIssues(item, spec.item, `${path}[${index}]`));
+    }
+    case 'text':
+      return typeof value === 'string' ? [] : wrong();
+    case 'flag':
+      return typeof value === 'boolean' ? [] : wrong();
+    case 'choice': {
+      if (typeof value === 'string' && spec.values.includes(value)) return [];
+      const nearest = typeof value === 'string' ? nearestName({ name: value, known: spec.values }) : undefined;
+      return wrong().map((issue) => (nearest === undefined ? issue : { ...issue, nearest }));
+    }
+    default:
+      return numericIssues(value, spec, path);
+  }
+}
+
+function numericIssues(
+  value: unknown,
+  spec: { type: 'number' | 'limits' | 'measurand' } & NumberRange,
+  path: string,
+): DomainIssue[] {
+  const wrong = (at: string, came: unknown): DomainIssue[] => [
+    { path: at, received: describeValue(came), allowed: describeSpec(spec) },
+  ];
+  if (typeof value === 'number') return inRange(value, spec) ? [] : wrong(path, value);
+  if (spec.type === 'number' || typeof value !== 'object' || value === null) return wrong(path, value);
+  const keys = Object.keys(value).sort().join();
+  if (keys === 'lower,nominal,upper') {
+    const issues = limitsIssues(value as Limits, path);
+    if (issues.length > 0) return issues;
+    return (['lower', 'upper'] as const).flatMap((key) =>
+      inRange((value as Limits)[key], spec) ? [] : wrong(join(path, key), (value as Limits)[key]),
+    );
+  }
+  if (spec.type === 'measurand' && keys === 'standardUncertainty,value') {
+    const reading = value as { value: unknown; standardUncertainty: unknown };
+    const u = reading.standardUncertainty;
+    if (typeof u !== 'number' || !Number.isFinite(u) || u < 0) {
+      return [
+        { path: join(path, 'standardUncertainty'), received: describeValue(u), allowed: 'a number of at least 0' },
+      ];
+    }
+    if (typeof reading.value !== 'number' || !inRange(reading.value, spec)) {
+      return wrong(join(path, 'value'), reading.value);
+    }
+    const bounds = [reading.value - TRUNCATION_UNCERTAINTIES * u, reading.value + TRUNCATION_UNCERTAINTIES * u];
+    return bounds.every((bound) => inRange(bound, spec))
+      ? []
+      : [
+          {
+            path,
+            received: `${reading.value} with standard uncertainty ${u}`,
+            allowed: `${describeSpec(spec)} over -+ 3 u`,
+          },
+        ];
+  }
+  return wrong(path, value);
+}
+
+const inRange = (value: number, range: NumberRange): boolean =>
+  Number.isFinite(value) &&
+  (range.min === undefined || value >= range.min) &&
+  (range.above === undefined || value > range.above) &&
+  (range.max === undefined || value <= range.max);
+
+const join = (path: string, key: string): string => (path === '' ? key : `${path}.${key}`);
+
+/** Says in words what a field may hold. @internal */
+export function describeSpec(spec: FieldSpec): string {
+  switch (spec.type) {
+    case 'object':
+      return `an object with ${Object.keys(spec.fields).join(', ')}`;
+    case 'list':
+      return `a list${spec.minLength ? ` of at least ${spec.minLength}` : ''}, each ${describeSpec(spec.item)}`;
+    case 'text':
+      return 'a text';
+    case 'flag':
+      return 'true or false';
+    case 'choice':
+      return spec.values.join(', ');
+    default: {
+      const from =
+        spec.above !== undefined ? ` above ${spec.above}` : spec.min !== undefined ? ` from ${spec.min}` : '';
+      const to = spec.max !== undefined ? ` to ${spec.max}` : '';
+      const other =
+        spec.type === 'number'
+          ? ''
+          : spec.type === 'limits'
+            ? ' or { lower, nominal, upper } of such'
+            : ' or { lower, nominal, upper } or { value, standardUncertainty } of such';
+      return `a finite number${from}${to} ${spec.unit}${other}`;
+    }
+  }
+}

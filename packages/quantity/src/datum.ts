@@ -1,0 +1,61 @@
+import { type Limits, limits } from './limits.ts';
+
+/** How much a number can be relied on, by where it comes from. */
+export type Standing =
+  | 'standard'
+  | 'handbook'
+  | 'secondary'
+  | 'measured'
+  | 'common-practice'
+  | 'judgement'
+  | 'from-memory'
+  | 'derived'
+  | 'invented';
+
+/** A number with its unit, its standing and its sources; conflicting published values stay beside it, never merged. */
+export interface Datum {
+  /** The number, in `unit`. */
+  value: number;
+  /** Unit id, or a plain word for counts such as `splines`. */
+  unit: string;
+  /** Lower bound, when the source gives one. */
+  lower?: number;
+  /** Upper bound, when the source gives one. */
+  upper?: number;
+  /** Where it comes from. */
+  standing: Standing;
+  /** Ids in the register of sources; empty only for `common-practice`, `judgement`, `from-memory` and `invented`. */
+  sources: readonly string[];
+  /** Name of the set of values that were published together; values of different sets are never combined. */
+  set?: string;
+  /** What a reader has to know to use the number. */
+  note?: string;
+  /** What other sources say instead. */
+  alternatives?: readonly Datum[];
+}
+
+/**
+ * Gives the hard bounds of a datum, leaving its alternatives aside.
+ *
+ * @remarks
+ * Formula: \{ lower or value, value, upper or value \}.
+ *
+ * Validity: any datum whose bounds enclose its value. Alternatives are other people's values: they are never merged
+ * into the bounds; compute once for each of them instead.
+ *
+ * Accuracy: exact.
+ *
+ * @param datum - Record with `value`, `unit` and optional `lower` and `upper`.
+ * @returns Limits in the unit of the datum.
+ * @throws {@link DomainError} when the value is not finite or lies outside its own bounds.
+ * @example
+ * ```ts
+ * import { limitsOf } from '@spindlewright/quantity';
+ * limitsOf({ value: 40, lower: 34, upper: 50, unit: 'Nm', standing: 'common-practice', sources: [] });
+ * // => { lower: 34, nominal: 40, upper: 50 }
+ * ```
+ * @see The project's data rules: a bound belongs to the source that gives it.
+ */
+export function limitsOf(datum: Datum): Limits {
+  return limits({ lower: datum.lower ?? datum.value, nominal: datum.value, upper: datum.upper ?? datum.value });
+}

@@ -1,0 +1,15 @@
+import { defineConfig } from 'tsup';
+
+export default defineConfig({
+  entry: {
+    index: 'src/index.ts',
+    schema: 'src/schema.ts',
+    'messages/en': 'src/messages/en.ts',
+    sources: 'src/sources.ts',
+  },
+  format: ['esm', 'cjs'],
+  target: 'es2022',
+  dts: true,
+  clean: true,
+  treeshake: true,
+});

@@ -1,0 +1,16 @@
+import { defineConfig } from 'tsup';
+
+export default defineConfig({
+  entry: {
+    index: 'src/index.ts',
+    schema: 'src/schema.ts',
+    'messages/en': 'src/messages/en.ts',
+    'cli/index': 'src/cli/index.ts',
+    'cli/main': 'src/cli/main.ts',
+  },
+  format: ['esm', 'cjs'],
+  target: 'es2022',
+  dts: true,
+  clean: true,
+  treeshake: true,
+});

@@ -1,0 +1,148 @@
+// The one shape of every package. `npm run shape` writes it; tests/repo/shape.test.ts asserts it.
+import { readFileSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+
+/** Entry name -> source file, relative to the package. */
+const common = { '.': 'src/index.ts', './schema': 'src/schema.ts', './messages/en': 'src/messages/en.ts' };
+
+export const packages = {
+  quantity: {
+    name: '@spindlewright/quantity',
+    description: 'Exact units, limits, measurands, findings, typed errors, datum records and the register of sources',
+    entries: { ...common, './sources': 'src/sources.ts' },
+  },
+  interfaces: {
+    name: '@spindlewright/interfaces',
+    description: 'The interfaces between crank arms and spindles as sourced data, with their conflicts kept apart',
+    entries: { ...common, './data': 'src/data.ts', './records': 'src/records/index.ts' },
+    data: true,
+  },
+  taper: {
+    name: '@spindlewright/taper',
+    description: 'Where a square-taper crank arm seats, what pressing does to it and how far it may turn when worn',
+    entries: common,
+  },
+  torque: {
+    name: '@spindlewright/torque',
+    description: 'Threads, friction and the way from wrench torque to bolt preload and back, with its width',
+    entries: { ...common, './data': 'src/data.ts' },
+    data: true,
+  },
+  diagnosis: {
+    name: '@spindlewright/diagnosis',
+    description: 'What is wrong with a crank joint, why, what to check next and what to do about it',
+    entries: { ...common, './data': 'src/data.ts' },
+    data: true,
+  },
+  drawing: {
+    name: '@spindlewright/drawing',
+    description: 'Drawings of crank joints to scale as self-contained SVG, from plain numbers',
+    entries: common,
+  },
+  spindlewright: {
+    name: 'spindlewright',
+    description: 'The whole crank-arm job: readings in, a job sheet with verdict, drawing and cautions out',
+    entries: { ...common, './cli': 'src/cli/index.ts' },
+    bin: { spindlewright: './dist/cli/main.js' },
+    dependencies: {
+      '@spindlewright/diagnosis': '^0.1.0',
+      '@spindlewright/drawing': '^0.1.0',
+      '@spindlewright/interfaces': '^0.1.0',
+      '@spindlewright/quantity': '^0.1.0',
+      '@spindlewright/taper': '^0.1.0',
+      '@spindlewright/torque': '^0.1.0',
+      zod: '^3.25 || ^4',
+    },
+  },
+};
+
+const built = (source, extension) => `./${source.replace(/^src\//, 'dist/').replace(/\.ts$/, extension)}`;
+
+export function exportsOf(spec) {
+  const out = {};
+  for (const [entry, source] of Object.entries(spec.entries)) {
+    out[entry] = {
+      '@spindlewright/source': `./${source}`,
+      import: { types: built(source, '.d.ts'), default: built(source, '.js') },
+      require: { types: built(source, '.d.cts'), default: built(source, '.cjs') },
+    };
+  }
+  if (spec.data) out['./data/*'] = './data/*';
+  out['./package.json'] = './package.json';
+  return out;
+}
+
+/** The manifest that packages/<folder>/package.json has to equal; only `version` is the package's own. */
+export function manifestOf(folder, version) {
+  const spec = packages[folder];
+  const composing = spec.dependencies !== undefined;
+  return {
+    name: spec.name,
+    version,
+    description: spec.description,
+    keywords: ['bicycle', 'crank', 'spindle', 'mechanics', 'workshop'],
+    license: 'MIT',
+    type: 'module',
+    sideEffects: false,
+    engines: { node: '>=20' },
+    exports: exportsOf(spec),
+    main: './dist/index.cjs',
+    module: './dist/index.js',
+    types: './dist/index.d.ts',
+    ...(spec.bin ? { bin: spec.bin } : {}),
+    files: ['dist', ...(spec.data ? ['data'] : []), 'src', '!src/**/*.test.ts'],
+    scripts: { build: 'tsup' },
+    ...(composing
+      ? { dependencies: spec.dependencies }
+      : {
+          ...(folder === 'quantity' ? {} : { dependencies: { '@spindlewright/quantity': '^0.1.0' } }),
+          peerDependencies: { zod: '^3.25 || ^4' },
+          peerDependenciesMeta: { zod: { optional: true } },
+        }),
+    publishConfig: { access: 'public', provenance: true },
+  };
+}
+
+export const tsupConfigOf = (folder) => {
+  const entries = { ...packages[folder].entries };
+  if (packages[folder].bin) entries['./cli/main'] = 'src/cli/main.ts';
+  const lines = Object.values(entries).map((source) => {
+    const key = source.replace(/^src\//, '').replace(/\.ts$/, '');
+    return `    ${/^\w+$/.test(key) ? key : `'${key}'`}: '${source}',`;
+  });
+  return `import { defineConfig } from 'tsup';
+
+export default defineConfig({
+  entry: {
+${lines.join('\n')}
+  },
+  format: ['esm', 'cjs'],
+  target: 'es2022',
+  dts: true,
+  clean: true,
+  treeshake: true,
+});
+`;
+};
+
+export const tsconfigOf = (folder) => `{
+  "extends": "../../tsconfig.base.json",
+${folder === 'spindlewright' ? '  "compilerOptions": { "types": ["node"] },\n' : ''}  "include": ["src/**/*.ts"],
+  "exclude": ["src/**/*.test.ts"]
+}
+`;
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  for (const folder of Object.keys(packages)) {
+    const path = `packages/${folder}/package.json`;
+    let version = '0.1.0';
+    try {
+      version = JSON.parse(readFileSync(path, 'utf8')).version;
+    } catch {
+      // A new package starts at the first version.
+    }
+    writeFileSync(path, `${JSON.stringify(manifestOf(folder, version), null, 2)}\n`);
+    writeFileSync(`packages/${folder}/tsup.config.ts`, tsupConfigOf(folder));
+    writeFileSync(`packages/${folder}/tsconfig.json`, tsconfigOf(folder));
+  }
+}

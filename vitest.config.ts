@@ -1,0 +1,22 @@
+import { defineConfig } from 'vitest/config';
+
+// The source condition lets every test run on a clean clone, before anything is built.
+const conditions = ['@spindlewright/source', 'module', 'import', 'default'];
+
+/** One project a test layer: `npx vitest run --project reference` runs one of them alone. */
+const layer = (name: string, include: string[]) => ({ extends: true as const, test: { name, include } });
+
+export default defineConfig({
+  resolve: { conditions },
+  ssr: { resolve: { conditions } },
+  test: {
+    projects: [
+      layer('unit', ['packages/*/src/**/*.test.ts']),
+      layer('reference', ['tests/reference/**/*.test.ts']),
+      layer('properties', ['tests/properties/**/*.test.ts']),
+      layer('docs', ['tests/docs/**/*.test.ts']),
+      layer('examples', ['examples/**/*.test.ts']),
+      layer('repo', ['tests/repo/**/*.test.ts']),
+    ],
+  },
+});
