@@ -1,0 +1,16 @@
+/** What scripts/package-shape.mjs says about one package. */
+export interface PackageSpec {
+  name: string;
+  description: string;
+  /** Entry name (`.`, `./schema`) to source file, relative to the package. */
+  entries: Record<string, string>;
+  data?: boolean;
+  bin?: Record<string, string>;
+  dependencies?: Record<string, string>;
+}
+
+export const packages: Record<string, PackageSpec>;
+export function exportsOf(spec: PackageSpec): Record<string, unknown>;
+export function manifestOf(folder: string, version: string): Record<string, unknown>;
+export function tsupConfigOf(folder: string): string;
+export function tsconfigOf(folder: string): string;
