@@ -1,23 +1,14 @@
 import { describeValue } from './describe-value.ts';
 import { DomainError, type DomainIssue } from './domain-error.ts';
-import { type Limits, limitsIssues } from './limits.ts';
-import { TRUNCATION_UNCERTAINTIES } from './measurand.ts';
 import { nearestName } from './nearest-name.ts';
-
-interface NumberRange {
-  /** Unit id, for the message. */
-  unit: string;
-  /** Smallest value allowed. */
-  min?: number;
-  /** The value has to be larger than this one. */
-  above?: number;
-  /** Largest value allowed. */
-  max?: number;
-}
+import { describeNumeric, type NumericSpec, numericIssues } from './numeric-issues.ts';
 
 /** What a field of an input may hold. */
-export type FieldSpec = { optional?: boolean } & (
-  | ({ type: 'number' | 'limits' | 'measurand' } & NumberRange)
+export type FieldSpec = {
+  /** True when the field may be absent. */
+  optional?: boolean;
+} & (
+  | NumericSpec
   | { type: 'text' }
   | { type: 'flag' }
   | { type: 'choice'; values: readonly string[] }
@@ -70,8 +61,8 @@ function objectIssues(value: unknown, fields: FieldSpecs, path: string): DomainI
   const record = value as Record<string, unknown>;
   const issues: DomainIssue[] = [];
   for (const [key, spec] of Object.entries(fields)) {
-    const present = Object.hasOwn(record, key) && record[key] !== undefined;
-    if (present) issues.push(...fieldIssues(record[key], spec, join(path, key)));
+    const field = Object.hasOwn(record, key) ? record[key] : undefined;
+    if (field !== undefined) issues.push(...fieldIssues(field, spec, join(path, key)));
     else if (spec.optional !== true) {
       issues.push({ path: join(path, key), received: 'nothing', allowed: describeSpec(spec) });
     }
@@ -96,7 +87,8 @@ function fieldIssues(value: unknown, spec: FieldSpec, path: string): DomainIssue
       return objectIssues(value, spec.fields, path);
     case 'list': {
       if (!Array.isArray(value) || value.length < (spec.minLength ?? 0)) return wrong();
-      return value.flatMap((item, index) => fieldIssues(item, spec.item, `${path}[${index}]`));
+      // Array.from visits holes as well, which flatMap alone would pass over unchecked.
+      return Array.from(value, (item, index) => fieldIssues(item, spec.item, `${path}[${index}]`)).flat();
     }
     case 'text':
       return typeof value === 'string' ? [] : wrong();
@@ -111,55 +103,6 @@ function fieldIssues(value: unknown, spec: FieldSpec, path: string): DomainIssue
       return numericIssues(value, spec, path);
   }
 }
-
-function numericIssues(
-  value: unknown,
-  spec: { type: 'number' | 'limits' | 'measurand' } & NumberRange,
-  path: string,
-): DomainIssue[] {
-  const wrong = (at: string, came: unknown): DomainIssue[] => [
-    { path: at, received: describeValue(came), allowed: describeSpec(spec) },
-  ];
-  if (typeof value === 'number') return inRange(value, spec) ? [] : wrong(path, value);
-  if (spec.type === 'number' || typeof value !== 'object' || value === null) return wrong(path, value);
-  const keys = Object.keys(value).sort().join();
-  if (keys === 'lower,nominal,upper') {
-    const issues = limitsIssues(value as Limits, path);
-    if (issues.length > 0) return issues;
-    return (['lower', 'upper'] as const).flatMap((key) =>
-      inRange((value as Limits)[key], spec) ? [] : wrong(join(path, key), (value as Limits)[key]),
-    );
-  }
-  if (spec.type === 'measurand' && keys === 'standardUncertainty,value') {
-    const reading = value as { value: unknown; standardUncertainty: unknown };
-    const u = reading.standardUncertainty;
-    if (typeof u !== 'number' || !Number.isFinite(u) || u < 0) {
-      return [
-        { path: join(path, 'standardUncertainty'), received: describeValue(u), allowed: 'a number of at least 0' },
-      ];
-    }
-    if (typeof reading.value !== 'number' || !inRange(reading.value, spec)) {
-      return wrong(join(path, 'value'), reading.value);
-    }
-    const bounds = [reading.value - TRUNCATION_UNCERTAINTIES * u, reading.value + TRUNCATION_UNCERTAINTIES * u];
-    return bounds.every((bound) => inRange(bound, spec))
-      ? []
-      : [
-          {
-            path,
-            received: `${reading.value} with standard uncertainty ${u}`,
-            allowed: `${describeSpec(spec)} over -+ 3 u`,
-          },
-        ];
-  }
-  return wrong(path, value);
-}
-
-const inRange = (value: number, range: NumberRange): boolean =>
-  Number.isFinite(value) &&
-  (range.min === undefined || value >= range.min) &&
-  (range.above === undefined || value > range.above) &&
-  (range.max === undefined || value <= range.max);
 
 const join = (path: string, key: string): string => (path === '' ? key : `${path}.${key}`);
 
@@ -176,17 +119,7 @@ export function describeSpec(spec: FieldSpec): string {
       return 'true or false';
     case 'choice':
       return spec.values.join(', ');
-    default: {
-      const from =
-        spec.above !== undefined ? ` above ${spec.above}` : spec.min !== undefined ? ` from ${spec.min}` : '';
-      const to = spec.max !== undefined ? ` to ${spec.max}` : '';
-      const other =
-        spec.type === 'number'
-          ? ''
-          : spec.type === 'limits'
-            ? ' or { lower, nominal, upper } of such'
-            : ' or { lower, nominal, upper } or { value, standardUncertainty } of such';
-      return `a finite number${from}${to} ${spec.unit}${other}`;
-    }
+    default:
+      return describeNumeric(spec);
   }
 }
