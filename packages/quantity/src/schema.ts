@@ -34,7 +34,11 @@ const standings = [
   'invented',
 ] as const satisfies readonly Standing[];
 
-const standingsWithoutSource: readonly Standing[] = ['common-practice', 'judgement', 'from-memory', 'invented'];
+/** Schema of a {@link Standing}. */
+export const standingSchema: z.ZodType<Standing> = z.enum(standings);
+
+/** Standings that claim no source and so need to name none. */
+export const standingsWithoutSource: readonly Standing[] = ['common-practice', 'judgement', 'from-memory', 'invented'];
 
 /** Schema of a {@link Datum}: bounds enclose the value, and a standing that claims a source names one. */
 export const datumSchema: z.ZodType<Datum> = z
@@ -43,7 +47,7 @@ export const datumSchema: z.ZodType<Datum> = z
     unit: z.string().min(1),
     lower: z.number().exactOptional(),
     upper: z.number().exactOptional(),
-    standing: z.enum(standings),
+    standing: standingSchema,
     sources: z.array(z.string().min(1)),
     set: z.string().min(1).exactOptional(),
     note: z.string().min(1).exactOptional(),
