@@ -26,6 +26,19 @@ describe('settings of the workspace', () => {
     expect(unlocked).toEqual([]);
   });
 
+  it('keeps the lockfile in step with the manifests, so that npm ci goes through', () => {
+    const { packages: locked } = JSON.parse(readText('package-lock.json')) as {
+      packages: Record<string, { version?: string; dependencies?: object; devDependencies?: object; link?: boolean }>;
+    };
+    expect(locked['']?.devDependencies).toEqual(manifest.devDependencies);
+    for (const path of filesOf('packages/*/package.json')) {
+      const own = JSON.parse(readText(path)) as { name: string; version: string; dependencies?: object };
+      const { version, dependencies } = locked[path.replace('/package.json', '')] ?? {};
+      expect({ version, dependencies }).toEqual({ version: own.version, dependencies: own.dependencies });
+      expect(locked[`node_modules/${own.name}`]?.link).toBe(true);
+    }
+  });
+
   it('tells npm to write no addresses and to stay quiet', () => {
     const lines = readText('.npmrc').trim().split('\n');
     expect(lines).toEqual(expect.arrayContaining(['omit-lockfile-registry-resolved=true', 'loglevel=error']));
