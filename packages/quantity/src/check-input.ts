@@ -24,10 +24,11 @@ export type FieldSpecs = Readonly<Record<string, FieldSpec>>;
  *
  * @remarks
  * Formula: none. Unknown keys are refused, since a misspelt optional field would silently take its default. A field whose
- * value is `undefined` counts as absent. Bounds of limits and of readings with uncertainty (3 u) have to lie inside the
- * range too.
+ * value is `undefined` counts as absent, one that is `null` does not. Bounds of limits and of readings with uncertainty
+ * (3 u) have to lie inside the range too.
  *
- * Validity: any value; own enumerable keys only.
+ * Validity: any plain value, as JSON could hold it; own keys only, so a field behind a getter of a class is absent. What
+ * a getter or a proxy of the caller throws comes through as it is.
  *
  * Accuracy: exact comparisons.
  *
@@ -56,24 +57,22 @@ export function checkInput(input: { where: string; value: unknown; fields: Field
 function objectIssues(value: unknown, fields: FieldSpecs, path: string): DomainIssue[] {
   const known = Object.keys(fields);
   if (typeof value !== 'object' || value === null || Array.isArray(value)) {
-    return [{ path, received: describeValue(value), allowed: `an object with ${known.join(', ')}` }];
+    return [{ path, received: describeValue(value), allowed: describeFields(fields) }];
   }
   const record = value as Record<string, unknown>;
-  const issues: DomainIssue[] = [];
-  for (const [key, spec] of Object.entries(fields)) {
+  const issues = Object.entries(fields).flatMap(([key, spec]): DomainIssue[] => {
     const field = Object.hasOwn(record, key) ? record[key] : undefined;
-    if (field !== undefined) issues.push(...fieldIssues(field, spec, join(path, key)));
-    else if (spec.optional !== true) {
-      issues.push({ path: join(path, key), received: 'nothing', allowed: describeSpec(spec) });
-    }
-  }
+    if (field !== undefined) return fieldIssues(field, spec, join(path, key));
+    if (spec.optional === true) return [];
+    return [{ path: join(path, key), received: 'nothing', allowed: describeSpec(spec) }];
+  });
   for (const key of Object.keys(record)) {
     if (Object.hasOwn(fields, key)) continue;
     const nearest = nearestName({ name: key, known });
     issues.push({
       path: join(path, key),
       received: `an unknown key with ${describeValue(record[key])}`,
-      allowed: known.join(', '),
+      allowed: describeFields(fields),
       ...(nearest === undefined ? {} : { nearest }),
     });
   }
@@ -106,11 +105,16 @@ function fieldIssues(value: unknown, spec: FieldSpec, path: string): DomainIssue
 
 const join = (path: string, key: string): string => (path === '' ? key : `${path}.${key}`);
 
+function describeFields(fields: FieldSpecs): string {
+  const known = Object.keys(fields);
+  return known.length === 0 ? 'an object without keys' : `an object with ${known.join(', ')}`;
+}
+
 /** Says in words what a field may hold. @internal */
 export function describeSpec(spec: FieldSpec): string {
   switch (spec.type) {
     case 'object':
-      return `an object with ${Object.keys(spec.fields).join(', ')}`;
+      return describeFields(spec.fields);
     case 'list':
       return `a list${spec.minLength ? ` of at least ${spec.minLength}` : ''}, each ${describeSpec(spec.item)}`;
     case 'text':

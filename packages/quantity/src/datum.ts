@@ -1,4 +1,6 @@
-import { type Limits, limits } from './limits.ts';
+import { describeValue } from './describe-value.ts';
+import { DomainError, type DomainIssue } from './domain-error.ts';
+import { type Limits, limits, risingIssues } from './limits.ts';
 
 /** How much a number can be relied on, by where it comes from. */
 export type Standing =
@@ -40,14 +42,15 @@ export interface Datum {
  * @remarks
  * Formula: \{ lower or value, value, upper or value \}.
  *
- * Validity: any datum whose bounds enclose its value. Alternatives are other people's values: they are never merged
- * into the bounds; compute once for each of them instead.
+ * Validity: any datum whose bounds enclose its value; only `value`, `lower` and `upper` are looked at, and a bound that
+ * is `null` is refused, never read as absent. Alternatives are other people's values: they are never merged into the
+ * bounds; compute once for each of them instead.
  *
  * Accuracy: exact.
  *
  * @param datum - Record with `value`, `unit` and optional `lower` and `upper`.
  * @returns Limits in the unit of the datum.
- * @throws {@link DomainError} when the value is not finite or lies outside its own bounds.
+ * @throws {@link DomainError} when the value or a bound is not a finite number, or the value lies outside its own bounds.
  * @example
  * ```ts
  * import { limitsOf } from '@spindlewright/quantity';
@@ -57,5 +60,14 @@ export interface Datum {
  * @see The project's data rules: a bound belongs to the source that gives it.
  */
 export function limitsOf(datum: Datum): Limits {
-  return limits({ lower: datum.lower ?? datum.value, nominal: datum.value, upper: datum.upper ?? datum.value });
+  if (typeof datum !== 'object' || datum === null) {
+    throw refuse([{ path: '', received: describeValue(datum), allowed: 'a datum with value, unit and standing' }]);
+  }
+  const keys = ['lower', 'value', 'upper'].filter((key) => key === 'value' || datum[key as 'lower'] !== undefined);
+  const [first, ...rest] = risingIssues({ ...datum }, keys, '');
+  if (first !== undefined) throw refuse([first, ...rest]);
+  const { value, lower = value, upper = value } = datum;
+  return limits({ lower, nominal: value, upper });
 }
+
+const refuse = (issues: readonly [DomainIssue, ...DomainIssue[]]): DomainError => new DomainError('limitsOf', issues);

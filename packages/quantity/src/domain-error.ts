@@ -12,11 +12,15 @@ export interface DomainIssue {
 
 // A registered symbol, not `instanceof`: the ESM build, the CJS build and second copies of the package each have a
 // class of their own, and an error thrown by one has to be recognised by the others.
-const BRAND = Symbol.for('@spindlewright/DomainError');
+const BRAND = /* @__PURE__ */ Symbol.for('@spindlewright/DomainError');
+
+// A long list with one fault a row would otherwise make a message that no log can take; `issues` holds them all.
+const QUOTED_ISSUES = 10;
 
 /**
  * Thrown for misuse: wrong type, non-finite, wrong sign, unknown key or id, crossed limits, outside the stated domain.
- * Carries every issue found; the first is repeated as `path`, `received`, `allowed` and `nearest`.
+ * Carries every issue found; the first is repeated as `path`, `received`, `allowed` and `nearest`. The message quotes the
+ * first ten. Copied by structuredClone (a message to a worker) it turns into a plain Error: send `issues` instead.
  */
 export class DomainError extends Error {
   /** Always `DomainError`. */
@@ -37,9 +41,10 @@ export class DomainError extends Error {
    * @param issues - What is wrong; at least one.
    */
   constructor(where: string, issues: readonly [DomainIssue, ...DomainIssue[]]) {
-    super(`${where}: ${issues.map(describeIssue).join('; ')}`);
+    const more = issues.length > QUOTED_ISSUES ? `; and ${issues.length - QUOTED_ISSUES} more` : '';
+    super(`${where}: ${issues.slice(0, QUOTED_ISSUES).map(describeIssue).join('; ')}${more}`);
     const [first] = issues;
-    this.issues = issues;
+    this.issues = [...issues];
     this.path = first.path;
     this.received = first.received;
     this.allowed = first.allowed;
@@ -59,7 +64,7 @@ const describeIssue = (issue: DomainIssue): string =>
  * @remarks
  * Formula: none; looks for a registered symbol on the value.
  *
- * Validity: any value.
+ * Validity: any value; `false` for one that refuses to be looked at, such as a revoked proxy.
  *
  * Accuracy: exact.
  *
@@ -80,5 +85,9 @@ const describeIssue = (issue: DomainIssue): string =>
  * @see ECMA-262, 15th edition, clause 20.4.2.2 (`Symbol.for`).
  */
 export function isDomainError(value: unknown): value is DomainError {
-  return typeof value === 'object' && value !== null && (value as Record<symbol, unknown>)[BRAND] === true;
+  try {
+    return typeof value === 'object' && value !== null && (value as Record<symbol, unknown>)[BRAND] === true;
+  } catch {
+    return false;
+  }
 }

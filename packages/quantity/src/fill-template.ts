@@ -7,9 +7,10 @@ export function fillTemplate(template: string, values: Readonly<Record<string, n
   });
 }
 
-// Decimal shift before rounding, since 1.25.toFixed(1) already depends on the binary neighbour; -0.00 reads as 0.00.
+// Shifted before rounding and nudged by one unit in the last place, so that 1.005 with two decimals reads 1.01 as its
+// digits promise, although the double is a shade below; from 2^50 up the nudge would reach the digits themselves.
 function fixed(value: number, decimals: number): string {
-  const scale = 10 ** decimals;
-  const shifted = Math.round(Math.abs(value) * scale * (1 + Number.EPSILON)) / scale;
-  return (value < 0 && shifted !== 0 ? -shifted : shifted).toFixed(decimals);
+  const scaled = Math.abs(value) * 10 ** decimals;
+  const rounded = scaled < 2 ** 50 ? Math.round(scaled * (1 + Number.EPSILON)) / 10 ** decimals : Math.abs(value);
+  return `${value < 0 && rounded !== 0 ? '-' : ''}${rounded.toFixed(decimals)}`;
 }

@@ -26,5 +26,5 @@ import type { Finding, Messages } from './finding.ts';
  */
 export function formatFinding(finding: Finding, messages: Messages): string {
   const template = Object.hasOwn(messages, finding.code) ? messages[finding.code] : undefined;
-  return template === undefined ? finding.message : fillTemplate(template, finding.values);
+  return typeof template === 'string' ? fillTemplate(template, finding.values) : finding.message;
 }

@@ -12,6 +12,7 @@ export { formatFinding } from './format-finding.ts';
 export { type Limits, type LimitsInput, type LimitsSpelling, limits } from './limits.ts';
 export { hardLimits, type Measurand, type UncertainValue } from './measurand.ts';
 export { nearestName } from './nearest-name.ts';
+export type { NumberRange, NumericSpec } from './numeric-issues.ts';
 export { parseQuantity, type Quantity } from './parse-quantity.ts';
 export type { Dimension, Unit, UnitLike } from './units.ts';
 export { version } from './version.ts';

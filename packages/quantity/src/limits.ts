@@ -23,9 +23,10 @@ export type LimitsSpelling = LimitsInput | { lower: number; upper: number } | { 
  * @remarks
  * Formula: number x gives \{ x, x, x \}; bounds give the middle as nominal; `plusMinus` t gives nominal -+ t.
  *
- * Validity: finite numbers; `lower <= nominal <= upper`; `plusMinus >= 0`.
+ * Validity: finite numbers; `lower <= nominal <= upper`; `plusMinus >= 0` and small enough for finite bounds. Any other
+ * key is refused. A negative zero comes back as 0.
  *
- * Accuracy: one rounding a bound.
+ * Accuracy: bounds that were given are kept; one rounding for each bound from `plusMinus`, two for a middle.
  *
  * @param input - A number, `{ lower, upper }`, `{ lower, nominal, upper }` or `{ nominal, plusMinus }`, all in one unit.
  * @returns Limits in the same unit.
@@ -39,62 +40,67 @@ export type LimitsSpelling = LimitsInput | { lower: number; upper: number } | { 
  * @see JCGM 200:2012 (VIM), 2.16 for what a bound on a value is not: it is no uncertainty.
  */
 export function limits(input: LimitsSpelling): Limits {
-  if (typeof input === 'number') return checked({ lower: input, nominal: input, upper: input });
+  if (typeof input === 'number' && Number.isFinite(input)) return made(input, input, input);
   if (typeof input !== 'object' || input === null) throw refuse(input);
   const keys = Object.keys(input).sort().join();
+  // Every number is checked before any arithmetic, since a bigint or a symbol would throw an error of its own there.
   if (keys === 'nominal,plusMinus') {
     const { nominal, plusMinus } = input as { nominal: number; plusMinus: number };
-    if (typeof plusMinus !== 'number' || !(plusMinus >= 0)) {
-      throw new DomainError('limits', [
-        { path: 'plusMinus', received: describeValue(plusMinus), allowed: 'a finite number of at least 0' },
-      ]);
+    throwAny(risingIssues({ nominal }, ['nominal'], ''));
+    if (!(isFiniteNumber(plusMinus) && plusMinus >= 0 && Number.isFinite(Math.abs(nominal) + plusMinus))) {
+      const allowed = 'a number of at least 0 that keeps the bounds finite';
+      throw new DomainError('limits', [{ path: 'plusMinus', received: describeValue(plusMinus), allowed }]);
     }
-    return checked({ lower: nominal - plusMinus, nominal, upper: nominal + plusMinus });
+    return made(nominal - plusMinus, nominal, nominal + plusMinus);
   }
   if (keys === 'lower,upper') {
     const { lower, upper } = input as { lower: number; upper: number };
-    return checked({ lower, nominal: lower + (upper - lower) / 2, upper });
+    throwAny(risingIssues({ lower, upper }, ['lower', 'upper'], ''));
+    // Halved before they are subtracted, so that the width of very wide bounds does not overflow.
+    return made(lower, lower + (upper / 2 - lower / 2), upper);
   }
   if (keys === 'lower,nominal,upper') {
     const { lower, nominal, upper } = input as Limits;
-    return checked({ lower, nominal, upper });
+    throwAny(risingIssues({ lower, nominal, upper }, ['lower', 'nominal', 'upper'], ''));
+    return made(lower, nominal, upper);
   }
   throw refuse(input);
 }
 
-function checked(candidate: Limits): Limits {
-  const issues = limitsIssues(candidate, '');
-  const [first, ...rest] = issues;
+// JSON has no negative zero, and a result has to equal its JSON round trip: adding 0 turns it into 0.
+const made = (lower: number, nominal: number, upper: number): Limits => ({
+  lower: lower + 0,
+  nominal: nominal + 0,
+  upper: upper + 0,
+});
+
+function throwAny([first, ...rest]: DomainIssue[]): void {
   if (first !== undefined) throw new DomainError('limits', [first, ...rest]);
-  return candidate;
 }
 
 function refuse(input: unknown): DomainError {
-  return new DomainError('limits', [
-    {
-      path: '',
-      received: describeValue(input),
-      allowed: 'a number, { lower, upper }, { lower, nominal, upper } or { nominal, plusMinus }',
-    },
-  ]);
+  const allowed = 'a finite number, { lower, upper }, { lower, nominal, upper } or { nominal, plusMinus }';
+  return new DomainError('limits', [{ path: '', received: describeValue(input), allowed }]);
 }
 
-/** What is wrong with a candidate for Limits; empty when nothing is. @internal */
-export function limitsIssues(candidate: Limits, path: string): DomainIssue[] {
-  const at = (key: string): string => (path === '' ? key : `${path}.${key}`);
-  const issues: DomainIssue[] = [];
-  for (const key of ['lower', 'nominal', 'upper'] as const) {
-    const value = candidate[key];
-    if (typeof value !== 'number' || !Number.isFinite(value)) {
-      issues.push({ path: at(key), received: describeValue(value), allowed: 'a finite number' });
-    }
-  }
-  if (issues.length === 0 && !(candidate.lower <= candidate.nominal && candidate.nominal <= candidate.upper)) {
-    issues.push({
-      path,
-      received: `lower ${candidate.lower}, nominal ${candidate.nominal}, upper ${candidate.upper}`,
-      allowed: 'lower <= nominal <= upper',
-    });
-  }
-  return issues;
+const isFiniteNumber = (value: unknown): value is number => typeof value === 'number' && Number.isFinite(value);
+
+/** What is wrong with numbers that have to be finite and to rise in the order of `keys`. @internal */
+export function risingIssues(
+  record: Readonly<Record<string, unknown>>,
+  keys: readonly string[],
+  path: string,
+): DomainIssue[] {
+  const issues = keys
+    .filter((key) => !isFiniteNumber(record[key]))
+    .map((key) => ({
+      path: path === '' ? key : `${path}.${key}`,
+      received: describeValue(record[key]),
+      allowed: 'a finite number',
+    }));
+  if (issues.length > 0) return issues;
+  const numbers = keys.map((key) => record[key] as number);
+  if (numbers.every((value, index) => index === 0 || (numbers[index - 1] ?? value) <= value)) return [];
+  const received = keys.map((key, index) => `${key} ${numbers[index]}`).join(', ');
+  return [{ path, received, allowed: keys.join(' <= ') }];
 }

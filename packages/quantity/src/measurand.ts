@@ -1,7 +1,6 @@
-import { describeValue } from './describe-value.ts';
 import { DomainError } from './domain-error.ts';
-import type { Limits, LimitsInput } from './limits.ts';
-import { limits } from './limits.ts';
+import { type Limits, type LimitsInput, limits } from './limits.ts';
+import { numericIssues, TRUNCATION_UNCERTAINTIES } from './numeric-issues.ts';
 
 /** A reading with its standard uncertainty: a normal distribution cut at three standard uncertainties. */
 export interface UncertainValue {
@@ -14,9 +13,6 @@ export interface UncertainValue {
 /** A number (exact), hard limits (rectangular when sampled) or a reading with standard uncertainty. */
 export type Measurand = LimitsInput | UncertainValue;
 
-/** Where a reading is cut: beyond this many standard uncertainties it is taken as impossible. */
-export const TRUNCATION_UNCERTAINTIES = 3;
-
 /**
  * Gives the hard bounds of a measurand, as worst-case arithmetic needs them.
  *
@@ -24,13 +20,14 @@ export const TRUNCATION_UNCERTAINTIES = 3;
  * Formula: a number is its own bound; limits are kept; a reading x with standard uncertainty u gives x -+ 3 u, where the
  * distribution used for sampling is cut as well, so that the worst case contains every sample.
  *
- * Validity: finite numbers, u at least 0.
+ * Validity: finite numbers, u at least 0 and small enough for finite bounds. Only the three spellings of the type are
+ * accepted, each with exactly its own keys.
  *
  * Accuracy: one rounding a bound. A normal distribution cut at 3 u keeps 99.73 % of its mass.
  *
  * @param measurand - Number, limits or reading with uncertainty, in any one unit.
  * @returns Limits in the same unit.
- * @throws {@link DomainError} for non-finite numbers, crossed limits or a negative uncertainty.
+ * @throws {@link DomainError} for non-finite numbers, crossed limits, a negative uncertainty or any other shape.
  * @example
  * ```ts
  * import { hardLimits } from '@spindlewright/quantity';
@@ -39,18 +36,9 @@ export const TRUNCATION_UNCERTAINTIES = 3;
  * @see JCGM 100:2008 (GUM), 4.3.6 and table G.1: 3 u of a normal distribution.
  */
 export function hardLimits(measurand: Measurand): Limits {
-  if (typeof measurand !== 'object' || measurand === null || !('standardUncertainty' in measurand)) {
-    return limits(measurand as LimitsInput);
-  }
+  const [first, ...rest] = numericIssues(measurand, { type: 'measurand', unit: '' }, '');
+  if (first !== undefined) throw new DomainError('hardLimits', [first, ...rest]);
+  if (typeof measurand === 'number' || 'lower' in measurand) return limits(measurand);
   const { value, standardUncertainty } = measurand;
-  if (typeof standardUncertainty !== 'number' || !Number.isFinite(standardUncertainty) || standardUncertainty < 0) {
-    throw new DomainError('hardLimits', [
-      {
-        path: 'standardUncertainty',
-        received: describeValue(standardUncertainty),
-        allowed: 'a finite number of at least 0',
-      },
-    ]);
-  }
   return limits({ nominal: value, plusMinus: TRUNCATION_UNCERTAINTIES * standardUncertainty });
 }

@@ -1,18 +1,22 @@
+import { describeValue } from './describe-value.ts';
+import { DomainError } from './domain-error.ts';
+
 /**
  * Finds the known name that a misspelt one most likely meant.
  *
  * @remarks
- * Formula: smallest edit distance (insert, delete, replace, swap of neighbours each count one), case ignored; the
- * first of equals wins.
+ * Formula: smallest edit distance (insert, delete, replace, swap of neighbours each count one; no letter is touched
+ * twice), case ignored; the first of equals wins.
  *
  * Validity: any strings. Nothing is returned when more than 40 % of the longer name would have to change (judgement:
- * a worse guess misleads more than it helps).
+ * a worse guess misleads more than it helps), so nothing for names of one or two letters that are not the same but for
+ * case.
  *
  * Accuracy: exact integer arithmetic.
  *
- * @param input - `name`: what came; `known`: the allowed names, at least one.
+ * @param input - `name`: what came; `known`: the allowed names; none gives `undefined`.
  * @returns The nearest known name, or `undefined` when none is near.
- * @throws Nothing.
+ * @throws {@link DomainError} when the name is not a string or the known names are not a list.
  * @example
  * ```ts
  * import { nearestName } from '@spindlewright/quantity';
@@ -22,17 +26,27 @@
  * @see Optimal string alignment distance: common algorithm, no source needed.
  */
 export function nearestName(input: { name: string; known: readonly string[] }): string | undefined {
+  if (typeof input.name !== 'string') throw refuse('name', input.name, 'a text');
+  if (!Array.isArray(input.known)) throw refuse('known', input.known, 'a list of texts');
+  const name = input.name.toLowerCase();
   let best: string | undefined;
   let bestDistance = Number.POSITIVE_INFINITY;
   for (const candidate of input.known) {
-    const distance = editDistance(input.name.toLowerCase(), candidate.toLowerCase());
-    if (distance < bestDistance && distance <= 0.4 * Math.max(input.name.length, candidate.length)) {
+    const known = candidate.toLowerCase();
+    const allowed = 0.4 * Math.max(name.length, known.length);
+    // The lengths alone already cost this much: a very long name is dismissed without the work.
+    if (Math.abs(name.length - known.length) > allowed) continue;
+    const distance = editDistance(name, known);
+    if (distance < bestDistance && distance <= allowed) {
       bestDistance = distance;
       best = candidate;
     }
   }
   return best;
 }
+
+const refuse = (path: string, came: unknown, allowed: string): DomainError =>
+  new DomainError('nearestName', [{ path, received: describeValue(came), allowed }]);
 
 function editDistance(a: string, b: string): number {
   let beforeLast: number[] = [];

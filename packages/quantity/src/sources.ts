@@ -1,5 +1,6 @@
 import { describeValue } from './describe-value.ts';
 import { DomainError } from './domain-error.ts';
+import { escapeTex } from './escape-tex.ts';
 import { nearestName } from './nearest-name.ts';
 import register from './sources.json' with { type: 'json' };
 
@@ -34,7 +35,7 @@ const SOURCES = register as readonly Source[];
  *
  * Accuracy: exact.
  *
- * @returns A new list; the records are shared and must not be changed.
+ * @returns A new list of new records; changing them changes nothing else.
  * @throws Nothing.
  * @example
  * ```ts
@@ -44,7 +45,7 @@ const SOURCES = register as readonly Source[];
  * @see The register itself, `src/sources.json`.
  */
 export function listSources(): readonly Source[] {
-  return [...SOURCES];
+  return SOURCES.map((source) => ({ ...source }));
 }
 
 /**
@@ -58,7 +59,7 @@ export function listSources(): readonly Source[] {
  * Accuracy: exact.
  *
  * @param id - Id of the source, such as `shigley-9`.
- * @returns The record.
+ * @returns A new record.
  * @throws {@link DomainError} for an unknown id, with the nearest one.
  * @example
  * ```ts
@@ -68,18 +69,23 @@ export function listSources(): readonly Source[] {
  * @see The register itself, `src/sources.json`.
  */
 export function getSource(id: string): Source {
+  return { ...find(id, 'getSource', 'id') };
+}
+
+function find(id: string, where: string, path: string): Source {
   const found = SOURCES.find((source) => source.id === id);
   if (found !== undefined) return found;
-  const nearest =
-    typeof id === 'string' ? nearestName({ name: id, known: SOURCES.map((source) => source.id) }) : undefined;
-  throw new DomainError('getSource', [
-    {
-      path: 'id',
-      received: describeValue(id),
-      allowed: 'an id that listSources() gives',
-      ...(nearest === undefined ? {} : { nearest }),
-    },
+  const known = SOURCES.map((source) => source.id);
+  const nearest = typeof id === 'string' ? nearestName({ name: id, known }) : undefined;
+  const allowed = 'an id that listSources() gives';
+  throw new DomainError(where, [
+    { path, received: describeValue(id), allowed, ...(nearest === undefined ? {} : { nearest }) },
   ]);
+}
+
+function findAll(ids: readonly string[], where: string): readonly Source[] {
+  if (Array.isArray(ids)) return Array.from(ids, (id: string, index) => find(id, where, `ids[${index}]`));
+  throw new DomainError(where, [{ path: 'ids', received: describeValue(ids), allowed: 'a list of ids' }]);
 }
 
 /** The fields of a CSL-JSON item that the register fills. */
@@ -110,7 +116,7 @@ export interface CslItem {
  *
  * @param ids - Ids wanted, in the order wanted.
  * @returns One item an id.
- * @throws {@link DomainError} for an unknown id.
+ * @throws {@link DomainError} for an unknown id, with its place in the list.
  * @example
  * ```ts
  * import { toCslJson } from '@spindlewright/quantity/sources';
@@ -119,24 +125,22 @@ export interface CslItem {
  * @see Citation Style Language, CSL-JSON schema 1.0.2.
  */
 export function toCslJson(ids: readonly string[]): CslItem[] {
-  return ids.map((id) => {
-    const { title, edition, publisher, locator } = getSource(id);
-    return {
-      id,
-      type: 'document',
-      title,
-      ...(edition === '' ? {} : { edition }),
-      ...(publisher === '' ? {} : { publisher }),
-      note: locator,
-    };
-  });
+  return findAll(ids, 'toCslJson').map(({ id, title, edition, publisher, locator }) => ({
+    id,
+    type: 'document',
+    title,
+    ...(edition === '' ? {} : { edition }),
+    ...(publisher === '' ? {} : { publisher }),
+    note: locator,
+  }));
 }
 
 /**
  * Gives sources as BibTeX entries.
  *
  * @remarks
- * Formula: none; each source becomes one `@misc` entry, characters special to TeX escaped.
+ * Formula: none; each source becomes one `@misc` entry, characters special to TeX escaped;
+ * letters beyond ASCII stay as they are, so the file is UTF-8.
  *
  * Validity: ids of the register.
  *
@@ -144,7 +148,7 @@ export function toCslJson(ids: readonly string[]): CslItem[] {
  *
  * @param ids - Ids wanted, in the order wanted.
  * @returns Text of the entries, each ended by a line break.
- * @throws {@link DomainError} for an unknown id.
+ * @throws {@link DomainError} for an unknown id, with its place in the list.
  * @example
  * ```ts
  * import { toBibtex } from '@spindlewright/quantity/sources';
@@ -153,13 +157,12 @@ export function toCslJson(ids: readonly string[]): CslItem[] {
  * @see Patashnik, BibTeXing (1988): entry type `misc`.
  */
 export function toBibtex(ids: readonly string[]): string {
-  const escaped = (text: string): string =>
-    text.replace(/[\\{}%&$#_~^]/g, (c) => (c === '\\' ? '\\textbackslash{}' : `\\${c}`));
-  return ids
-    .map((id) => {
-      const { title, edition, publisher, locator } = getSource(id);
-      const fields = Object.entries({ title, edition, publisher, note: locator }).filter(([, text]) => text !== '');
-      return `@misc{${id},\n${fields.map(([key, text]) => `  ${key} = {${escaped(text)}}`).join(',\n')}\n}\n`;
+  return findAll(ids, 'toBibtex')
+    .map(({ id, title, edition, publisher, locator }) => {
+      const fields = Object.entries({ title, edition, publisher, note: locator })
+        .filter(([, text]) => text !== '')
+        .map(([key, text]) => `  ${key} = {${escapeTex(text)}}`);
+      return `@misc{${id},\n${fields.join(',\n')}\n}\n`;
     })
     .join('');
 }

@@ -3,7 +3,7 @@ export type Dimension = 'length' | 'force' | 'torque' | 'pressure' | 'angle';
 
 interface UnitFactor {
   dimension: Dimension;
-  /** Size in the base unit of the dimension (mm, N, Nm, MPa, deg) = numerator / denominator, both exact in a double. */
+  /** Size in the base unit of the dimension (mm, N, Nm, MPa, deg) = numerator / denominator; exact doubles but for pi. */
   numerator: number;
   denominator: number;
 }
@@ -44,5 +44,6 @@ export type UnitLike<U extends Unit> = {
 export const unitIds = (): Unit[] => Object.keys(UNITS) as Unit[];
 
 /** Factor of a unit, or undefined for an unknown id. @internal */
-export const unitFactor = (unit: string): UnitFactor | undefined =>
-  Object.hasOwn(UNITS, unit) ? UNITS[unit as Unit] : undefined;
+export const unitFactor = (unit: unknown): UnitFactor | undefined =>
+  // The type is asked first, since a list such as ['mm'] would pass for the key 'mm'.
+  typeof unit === 'string' && Object.hasOwn(UNITS, unit) ? UNITS[unit as Unit] : undefined;
