@@ -11,6 +11,10 @@ export interface PackageSpec {
 
 export const packages: Record<string, PackageSpec>;
 export function exportsOf(spec: PackageSpec): Record<string, unknown>;
-export function manifestOf(folder: string, version: string): Record<string, unknown>;
+export function manifestOf(
+  folder: string,
+  own: { version: string; dependencies?: Record<string, string> },
+): Record<string, unknown>;
+export function versionSourceOf(version: string): string;
 export function tsupConfigOf(folder: string): string;
 export function tsconfigOf(folder: string): string;

@@ -1,5 +1,5 @@
-// The one shape of every package. `npm run shape` writes it; tests/repo/shape.test.ts asserts it.
-import { readFileSync, writeFileSync } from 'node:fs';
+// The one shape of every package. `node scripts/package-shape.mjs` writes it; tests/repo/shape.test.ts asserts it.
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
 /** Entry name -> source file, relative to the package. */
@@ -72,10 +72,18 @@ export function exportsOf(spec) {
   return out;
 }
 
-/** The manifest that packages/<folder>/package.json has to equal; only `version` is the package's own. */
-export function manifestOf(folder, version) {
+/**
+ * The manifest that packages/<folder>/package.json has to equal. Its own are only the version and the ranges of our
+ * packages, which a release raises.
+ */
+export function manifestOf(folder, { version, dependencies: current = {} }) {
   const spec = packages[folder];
-  const composing = spec.dependencies !== undefined;
+  const leaf = folder === 'quantity' ? undefined : { '@spindlewright/quantity': '^0.1.0' };
+  const dependencies = spec.dependencies ?? leaf;
+  const ranges = Object.entries(dependencies ?? {}).map(([name, range]) => [
+    name,
+    name.startsWith('@spindlewright/') ? (current[name] ?? range) : range,
+  ]);
   return {
     name: spec.name,
     version,
@@ -92,13 +100,10 @@ export function manifestOf(folder, version) {
     ...(spec.bin ? { bin: spec.bin } : {}),
     files: ['dist', ...(spec.data ? ['data'] : []), 'src', '!src/**/*.test.ts'],
     scripts: { build: 'tsup' },
-    ...(composing
-      ? { dependencies: spec.dependencies }
-      : {
-          ...(folder === 'quantity' ? {} : { dependencies: { '@spindlewright/quantity': '^0.1.0' } }),
-          peerDependencies: { zod: '^3.25 || ^4' },
-          peerDependenciesMeta: { zod: { optional: true } },
-        }),
+    ...(dependencies ? { dependencies: Object.fromEntries(ranges) } : {}),
+    ...(dependencies && 'zod' in dependencies
+      ? {}
+      : { peerDependencies: { zod: '^3.25 || ^4' }, peerDependenciesMeta: { zod: { optional: true } } }),
     publishConfig: { access: 'public', provenance: true },
   };
 }
@@ -132,16 +137,18 @@ ${folder === 'spindlewright' ? '  "compilerOptions": { "types": ["node"] },\n' :
 }
 `;
 
+/** Text of src/version.ts: a result states the version that made it, without reading a manifest. */
+export const versionSourceOf = (version) => `/** Version of this package, as results state it in their provenance. */
+export const version = '${version}';
+`;
+
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   for (const folder of Object.keys(packages)) {
     const path = `packages/${folder}/package.json`;
-    let version = '0.1.0';
-    try {
-      version = JSON.parse(readFileSync(path, 'utf8')).version;
-    } catch {
-      // A new package starts at the first version.
-    }
-    writeFileSync(path, `${JSON.stringify(manifestOf(folder, version), null, 2)}\n`);
+    // A new package starts at the first version.
+    const own = existsSync(path) ? JSON.parse(readFileSync(path, 'utf8')) : { version: '0.1.0' };
+    writeFileSync(path, `${JSON.stringify(manifestOf(folder, own), null, 2)}\n`);
+    writeFileSync(`packages/${folder}/src/version.ts`, versionSourceOf(own.version));
     writeFileSync(`packages/${folder}/tsup.config.ts`, tsupConfigOf(folder));
     writeFileSync(`packages/${folder}/tsconfig.json`, tsconfigOf(folder));
   }
