@@ -1,5 +1,7 @@
 import { z } from 'zod/v4';
 import type { Datum, Standing } from './datum.ts';
+import { describeValue } from './describe-value.ts';
+import { DomainError } from './domain-error.ts';
 import type { Finding, Severity } from './finding.ts';
 import type { Limits, LimitsInput } from './limits.ts';
 import type { Measurand } from './measurand.ts';
@@ -83,3 +85,53 @@ export const sourceSchema: z.ZodType<Source> = z.strictObject({
   locator: z.string().min(1),
   access: z.enum(['text', 'front-matter', 'quoted', 'memory', 'own']),
 });
+
+/** A JSON Schema (draft 2020-12) with its identity; further keywords by name. */
+export interface JsonSchema {
+  /** Address of the dialect. */
+  $schema: string;
+  /** `urn:spindlewright:schema:` and the name asked for. */
+  $id: string;
+  /** Every other keyword. */
+  [keyword: string]: unknown;
+}
+
+/**
+ * Derives the JSON Schema of a zod schema, under the name by which files and other programs refer to it.
+ *
+ * @remarks
+ * Formula: none; `z.toJSONSchema` for the input side (a field with a default is optional), plus `$id`.
+ *
+ * Validity: schemas that JSON Schema can express; needs zod 4.3 or later, as every schema of the packages does. Rules
+ * across fields, such as `lower <= nominal <= upper`, have no keyword there and are left to the zod schema and the
+ * functions: what fails the JSON Schema is wrong, what passes it may still be refused.
+ *
+ * Accuracy: exact.
+ *
+ * @param schema - Any schema of a `./schema` entry.
+ * @param id - Name in kebab case, such as `limits`.
+ * @returns A new object; it equals its JSON round trip.
+ * @throws {@link DomainError} when the name is not in kebab case or the schema holds something that JSON cannot.
+ * @example
+ * ```ts
+ * import { jsonSchemaOf, limitsSchema } from '@spindlewright/quantity/schema';
+ * const schema = jsonSchemaOf(limitsSchema, 'limits');
+ * schema.$id; // => 'urn:spindlewright:schema:limits'
+ * schema.required; // => ['lower', 'nominal', 'upper']
+ * ```
+ * @see JSON Schema, draft 2020-12, core 8.2.1 for `$id`; RFC 8141 for the form of a URN.
+ */
+export function jsonSchemaOf(schema: z.ZodType, id: string): JsonSchema {
+  if (typeof id !== 'string' || !/^[a-z0-9]+(-[a-z0-9]+)*$/.test(id)) {
+    const allowed = 'a name in kebab case, such as limits';
+    throw new DomainError('jsonSchemaOf', [{ path: 'id', received: describeValue(id), allowed }]);
+  }
+  try {
+    const { $schema, ...keywords } = z.toJSONSchema(schema, { target: 'draft-2020-12', io: 'input' });
+    return { $schema: String($schema), $id: `urn:spindlewright:schema:${id}`, ...keywords };
+  } catch (cause) {
+    const reason = cause instanceof Error ? cause.message : describeValue(cause);
+    const allowed = `a zod schema that JSON Schema can express (${reason})`;
+    throw new DomainError('jsonSchemaOf', [{ path: 'schema', received: describeValue(schema), allowed }]);
+  }
+}
