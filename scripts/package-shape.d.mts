@@ -5,6 +5,8 @@ export interface PackageSpec {
   /** Entry name (`.`, `./schema`) to source file, relative to the package. */
   entries: Record<string, string>;
   data?: boolean;
+  /** Names that the API pages may leave out although a public type mentions them. */
+  hidden?: string[];
   bin?: Record<string, string>;
   dependencies?: Record<string, string>;
 }
@@ -17,4 +19,5 @@ export function manifestOf(
 ): Record<string, unknown>;
 export function versionSourceOf(version: string): string;
 export function tsupConfigOf(folder: string): string;
+export function typedocOf(folder: string): string;
 export function tsconfigOf(folder: string): string;

@@ -10,6 +10,8 @@ export const packages = {
     name: '@spindlewright/quantity',
     description: 'Exact units, limits, measurands, findings, typed errors, datum records and the register of sources',
     entries: { ...common, './sources': 'src/sources.ts' },
+    // The table behind the type Unit; readers need the ids, which the type shows.
+    hidden: ['UNITS'],
   },
   interfaces: {
     name: '@spindlewright/interfaces',
@@ -137,6 +139,15 @@ ${folder === 'spindlewright' ? '  "compilerOptions": { "types": ["node"] },\n' :
 }
 `;
 
+/** Text of typedoc.json: the pages show every entry, and only `hidden` names may stay out of them. */
+export const typedocOf = (folder) => {
+  const { entries, hidden } = packages[folder];
+  const options = { entryPoints: Object.values(entries), ...(hidden ? { intentionallyNotExported: hidden } : {}) };
+  const list = (values) => `[${values.map((value) => JSON.stringify(value)).join(', ')}]`;
+  const lines = Object.entries(options).map(([name, values]) => `  "${name}": ${list(values)}`);
+  return `{\n${lines.join(',\n')}\n}\n`;
+};
+
 /** Text of src/version.ts: a result states the version that made it, without reading a manifest. */
 export const versionSourceOf = (version) => `/** Version of this package, as results state it in their provenance. */
 export const version = '${version}';
@@ -151,5 +162,6 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) {
     writeFileSync(`packages/${folder}/src/version.ts`, versionSourceOf(own.version));
     writeFileSync(`packages/${folder}/tsup.config.ts`, tsupConfigOf(folder));
     writeFileSync(`packages/${folder}/tsconfig.json`, tsconfigOf(folder));
+    writeFileSync(`packages/${folder}/typedoc.json`, typedocOf(folder));
   }
 }

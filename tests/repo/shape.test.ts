@@ -1,6 +1,13 @@
 import { existsSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { manifestOf, packages, tsconfigOf, tsupConfigOf, versionSourceOf } from '../../scripts/package-shape.mjs';
+import {
+  manifestOf,
+  packages,
+  tsconfigOf,
+  tsupConfigOf,
+  typedocOf,
+  versionSourceOf,
+} from '../../scripts/package-shape.mjs';
 import { filesOf, folders, readText } from '../workspace.ts';
 
 const ownRanges = (manifest: { dependencies?: Record<string, string> }): [string, string][] =>
@@ -39,9 +46,10 @@ describe('the one shape of every package (scripts/package-shape.mjs writes it)',
       }
     });
 
-    it('has the tsup and TypeScript settings of the shape file', () => {
+    it('has the tsup, TypeScript and typedoc settings of the shape file', () => {
       expect(readText(`packages/${folder}/tsup.config.ts`)).toBe(tsupConfigOf(folder));
       expect(readText(`packages/${folder}/tsconfig.json`)).toBe(tsconfigOf(folder));
+      expect(readText(`packages/${folder}/typedoc.json`)).toBe(typedocOf(folder));
     });
 
     it('has a source for every entry', () => {

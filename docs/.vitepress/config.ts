@@ -1,0 +1,46 @@
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { type DefaultTheme, defineConfig } from 'vitepress';
+
+const docs = fileURLToPath(new URL('..', import.meta.url));
+
+/** Sidebar of the API pages as typedoc leaves it; none before it has run. */
+function apiSidebar(): DefaultTheme.SidebarItem[] {
+  const path = `${docs}api/typedoc-sidebar.json`;
+  return existsSync(path) ? (JSON.parse(readFileSync(path, 'utf8')) as DefaultTheme.SidebarItem[]) : [];
+}
+
+/** One item a validation page; the heading of the page is its text. */
+function validationSidebar(): DefaultTheme.SidebarItem[] {
+  const folder = `${docs}validation`;
+  if (!existsSync(folder)) return [];
+  return readdirSync(folder)
+    .filter((name) => name.endsWith('.md') && name !== 'index.md')
+    .sort()
+    .map((name) => {
+      const heading = /^# Validation of (.+)$/m.exec(readFileSync(`${folder}/${name}`, 'utf8'))?.[1] ?? name;
+      return { text: heading, link: `/validation/${name.replace(/\.md$/, '')}` };
+    });
+}
+
+export default defineConfig({
+  lang: 'en-GB',
+  title: 'Spindlewright',
+  description: 'Where a crank arm seats, how tight it must be, what is wrong with it: libraries, data and their proof',
+  // A site under a sub-path: DOCS_BASE=/spindlewright/ npm run docs
+  base: process.env.DOCS_BASE ?? '/',
+  metaChunk: true,
+  lastUpdated: false,
+  themeConfig: {
+    nav: [
+      { text: 'Validation', link: '/validation/' },
+      { text: 'API', link: '/api/' },
+    ],
+    sidebar: {
+      '/validation/': [{ text: 'Validation', link: '/validation/', items: validationSidebar() }],
+      '/api/': [{ text: 'API', link: '/api/', items: apiSidebar() }],
+    },
+    search: { provider: 'local' },
+    outline: { level: [2, 3] },
+  },
+});

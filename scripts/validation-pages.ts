@@ -1,0 +1,143 @@
+// Writes docs/validation from the same rows and adapters that tests/reference runs on: one page a package and an index.
+// Generated, never committed, so that a page cannot be older than the code.
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { getSource } from '@spindlewright/quantity/sources';
+import type { Cell } from '../tests/reference/adapter.ts';
+import {
+  type Comparison,
+  compareRow,
+  folderOf,
+  isProved,
+  type ReferenceFile,
+  readAdapters,
+  readReferenceFile,
+  referencePaths,
+  rowName,
+} from '../tests/reference/reference-file.ts';
+import { packages } from './package-shape.mjs';
+
+const out = 'docs/validation';
+
+const KINDS: Record<ReferenceFile['origin']['kind'], string> = {
+  standard: 'standard',
+  handbook: 'handbook',
+  'finite-elements': 'finite elements',
+  'other-tool': 'general-purpose tool',
+  'closed-form': 'closed form',
+  measurement: 'measurement',
+  erratum: 'erratum: printed values that must not be met',
+};
+
+/** One reference file with every comparison made. */
+interface Case {
+  file: ReferenceFile;
+  rows: { name: string; comparisons: Comparison[]; proved: boolean }[];
+}
+
+/** Makes text safe for a table cell of a page that is also a template. */
+const cellText = (text: string): string =>
+  text.replace(/[&<>{}|]/g, (c) => `&#${c.charCodeAt(0)};`).replaceAll('\n', ' ');
+
+function number(value: Cell): string {
+  if (typeof value !== 'number') return value === null ? 'none' : cellText(String(value));
+  return String(Number(value.toPrecision(8)));
+}
+
+const short = (value: number | null): string => (value === null ? 'equal' : String(Number(value.toPrecision(2))));
+
+function section({ file, rows }: Case): string {
+  const source = getSource(file.origin.source);
+  const edition = source.edition === '' ? '' : `, ${source.edition}`;
+  const head = [
+    `## ${cellText(file.title)} {#${file.id}}`,
+    `Function \`${file.function}\`, ${KINDS[file.origin.kind]}. Source: ${cellText(source.title)}${cellText(edition)} ` +
+      `(\`${source.id}\`), ${cellText(file.origin.citation)}.` +
+      (file.origin.tool === undefined ? '' : ` Tool: ${cellText(file.origin.tool)}.`),
+    ...[file.origin.note, file.note].flatMap((note) => (note === undefined ? [] : [cellText(note)])),
+  ];
+  const bounds = Object.entries(file.tolerance).map(([column, { rtol, atol, why }]) => {
+    const parts = [
+      ...(rtol > 0
+        ? [rtol < 1e-4 ? `${rtol} of the value` : `${Number((rtol * 100).toPrecision(6))} % of the value`]
+        : []),
+      ...(atol > 0 ? [`${atol} ${file.columns[column]}`] : []),
+    ];
+    return `- \`${column}\`: ${parts.join(' or ') || 'exactly equal'}; ${cellText(why)}`;
+  });
+  const table = rows.flatMap(({ name, comparisons }) =>
+    comparisons.map(
+      (entry) =>
+        `| ${cellText(name)} | ${entry.column} [${cellText(entry.unit)}] | ${number(entry.expected)} | ` +
+        `${number(entry.ours)} | ${entry.difference === null ? (entry.met ? 'none' : 'differs') : short(entry.difference)} | ` +
+        `${short(entry.allowed)} | ${entry.met ? 'met' : 'not met'} |`,
+    ),
+  );
+  return [
+    ...head,
+    ...(bounds.length > 0 ? [`Tolerances:\n\n${bounds.join('\n')}`] : []),
+    `| row | value | source says | ours | difference | allowed | |\n| --- | --- | --: | --: | --: | --: | --- |\n${table.join('\n')}`,
+  ].join('\n\n');
+}
+
+const counts = (cases: readonly Case[]): { files: number; rows: number; values: number; unproved: number } => ({
+  files: cases.length,
+  rows: cases.flatMap((entry) => entry.rows).length,
+  values: cases.flatMap((entry) => entry.rows).flatMap((row) => row.comparisons).length,
+  unproved: cases.flatMap((entry) => entry.rows).filter((row) => !row.proved).length,
+});
+
+const byFolder = new Map<string, Case[]>();
+for (const path of referencePaths()) {
+  const folder = folderOf(path);
+  const file = readReferenceFile(path);
+  const adapter = (await readAdapters(folder))[file.id];
+  if (adapter === undefined) throw new Error(`${path} has no adapter`);
+  const rows = file.rows.map((row, index) => {
+    const comparisons = compareRow(file, row, adapter);
+    return { name: rowName(row, index), comparisons, proved: isProved(file, comparisons) };
+  });
+  byFolder.set(folder, [...(byFolder.get(folder) ?? []), { file, rows }]);
+}
+
+rmSync(out, { recursive: true, force: true });
+mkdirSync(out, { recursive: true });
+for (const [folder, cases] of byFolder) {
+  const name = packages[folder]?.name ?? folder;
+  const { files, rows, values } = counts(cases);
+  writeFileSync(
+    `${out}/${folder}.md`,
+    `# Validation of ${name}\n\nComparisons: ${files}; rows: ${rows}; values: ${values}. Differences are ours less the ` +
+      `source's.\n\n${cases.map(section).join('\n\n')}\n`,
+  );
+}
+
+const total = counts([...byFolder.values()].flat());
+const lines = [...byFolder].map(([folder, cases]) => {
+  const { files, rows, values, unproved } = counts(cases);
+  return `| [${packages[folder]?.name ?? folder}](./${folder}.md) | ${files} | ${rows} | ${values} | ${unproved} |`;
+});
+const kinds = [...new Set([...byFolder.values()].flat().map((entry) => entry.file.origin.kind))].map((kind) => {
+  const own = [...byFolder.values()].flat().filter((entry) => entry.file.origin.kind === kind);
+  return `| ${KINDS[kind]} | ${own.length} | ${counts(own).rows} |`;
+});
+writeFileSync(
+  `${out}/index.md`,
+  `# Validation
+
+What each package says beside what a source says: published tables, worked examples, general-purpose tools, finite-element
+rows. The expected values come from the source, never from our own output. A value is met when it lies within the larger
+of the absolute and the relative tolerance, each with its reason. The rows of an erratum are printed values known to be
+wrong; there a match would be the fault.
+
+| package | comparisons | rows | values | rows not as they should be |
+| --- | --: | --: | --: | --: |
+${lines.join('\n')}
+| all | ${total.files} | ${total.rows} | ${total.values} | ${total.unproved} |
+
+| kind of source | comparisons | rows |
+| --- | --: | --: |
+${kinds.join('\n')}
+`,
+);
+console.log(`wrote ${out}: ${total.files} comparisons, ${total.rows} rows, ${total.unproved} not as they should be`);
+if (total.unproved > 0) process.exitCode = 1;
