@@ -1,0 +1,86 @@
+/** Codes of the findings that this package may raise. */
+export type TorqueFindingCode =
+  | 'bottoms-in-hole'
+  | 'bottoms-when-pressed'
+  | 'beyond-assembly-limit'
+  | 'beyond-yield'
+  | 'bolt-too-short'
+  | 'exact-torque-assumed'
+  | 'few-turns-at-start'
+  | 'friction-unusual'
+  | 'friction-without-range'
+  | 'hand-force-high'
+  | 'head-misses-corners'
+  | 'head-pressure-high'
+  | 'left-hand-thread'
+  | 'lumped-friction'
+  | 'member-yields-unknown'
+  | 'nearly-bottoms'
+  | 'nut-runs-out-of-thread'
+  | 'one-friction-value'
+  | 'outside-class-sizes'
+  | 'pull-at-the-grip'
+  | 'self-loosening'
+  | 'settled-slack'
+  | 'shank-jams'
+  | 'square-hole-under-head'
+  | 'stop-unknown'
+  | 'strips-before-bolt'
+  | 'torque-is-no-measure-of-clamp'
+  | 'washer-missing'
+  | 'wrong-thread';
+
+/** English templates of the finding codes that this package may raise. */
+export const messages: Readonly<Record<TorqueFindingCode, string>> = {
+  'bottoms-in-hole':
+    'The bolt meets the end of the thread in the spindle {overlapMm:1} mm before its head can press: it feels tight and clamps nothing. Fit a shorter bolt or the right washer; do not ride.',
+  'bottoms-when-pressed':
+    'The bolt is free at hand fit, but the arm moves in by up to {travelMm:1} mm as it is pressed and then the bolt meets the end of the thread: it goes solid while the arm is still loose. Fit a shorter bolt or the right washer; do not ride.',
+  'beyond-assembly-limit':
+    'At the low end of friction the bolt is stressed to {utilisationPercent:0} % of its yield strength, beyond the usual {limitPercent:0} % for tightening.',
+  'beyond-yield':
+    'At the low end of friction the bolt reaches {utilisationPercent:0} % of its yield strength: it would stretch for good. Do not tighten this far.',
+  'bolt-too-short':
+    'Only {engagementMm:1} mm of thread carries where {neededMm:1} mm is wanted ({neededDiameters:2} diameters): the thread can strip. Fit a longer bolt; do not ride.',
+  'exact-torque-assumed':
+    'The torque was given as one exact number: no hand tool sets it so. Name the tool, or give limits.',
+  'few-turns-at-start': 'At hand fit the fixing holds by {turns:1} turns only: do not pull the arm on with so few.',
+  'friction-unusual':
+    'Friction {friction:2} lies outside {lowest:2} to {highest:2}, the span of the usual friction classes.',
+  'friction-without-range':
+    'Friction was given as one exact number; nobody knows it so well. The width shown is too small: give limits.',
+  'hand-force-high':
+    'The lever asks for {forceN:0} N at the hand, more than one arm gives with care: use a longer lever.',
+  'head-misses-corners':
+    'The head ({outerDiameterMm:1} mm) is smaller than the corners of the square under it ({cornerMm:1} mm): it bears on four narrow strips.',
+  'head-pressure-high':
+    'The pressure under the head is {pressureMPa:0} MPa, beyond the limiting {limitMPa:0} MPa: the head sinks in and the preload fades. Put a larger or thicker washer under it.',
+  'left-hand-thread': 'The thread is left-handed: it tightens anticlockwise.',
+  'lumped-friction': 'One nut factor holds all friction: what part the thread and the head take cannot be told.',
+  'member-yields-unknown':
+    'Without the limiting pressure of the part under the head it cannot be told whether the head sinks in.',
+  'nearly-bottoms':
+    'Only {clearanceMm:1} mm is left between the tip of the bolt and the end of the thread once the arm is pressed: less than one turn.',
+  'nut-runs-out-of-thread':
+    'Once the arm is pressed the nut reaches the end of the thread on the stud, {overlapMm:1} mm short: it feels tight and clamps nothing. Add the right washer; do not ride.',
+  'one-friction-value':
+    'The limit holds at this friction only. With less friction the same torque stretches the bolt further: choose the torque for the lowest friction to be expected.',
+  'outside-class-sizes': 'The property classes are defined for M1.6 to M39; {diameterMm:1} mm lies outside.',
+  'pull-at-the-grip':
+    'The setting holds only if the hand pulls at the mark on the grip, {wrenchLengthMm:0} mm from the square, at right angles.',
+  'self-loosening': 'Friction is too low to hold the thread: it would unwind by itself at {looseningTorqueNm:1} Nm.',
+  'settled-slack': 'Settling takes up the whole preload: the joint is slack.',
+  'shank-jams':
+    'The plain shank of the bolt reaches the thread of the spindle {overlapMm:1} mm before the head can press: it feels tight and clamps nothing. Fit a bolt threaded far enough up; do not ride.',
+  'square-hole-under-head':
+    'The hole under the head is square: the friction radius assumes even pressure on the ring that remains.',
+  'stop-unknown':
+    'Neither the depth of the thread nor that of the hole is known: whether the bolt meets its end cannot be told. Measure it with a rod.',
+  'strips-before-bolt': 'The thread strips at {strippingForceN:0} N, before the bolt breaks at {boltForceN:0} N.',
+  'torque-is-no-measure-of-clamp':
+    "Torque is a poor measure of preload: the part maker's instructions come first, and a bolt that turns on without getting firmer, or goes solid at once, needs a look by a qualified mechanic before anybody rides.",
+  'washer-missing':
+    'A plain head bears straight on the square hole: the washer is missing. It digs into four edges, the torque misleads and the preload fades. Fit the washer; do not ride without it.',
+  'wrong-thread':
+    'The fixing is {fixingThread}, the spindle {spindleThread}: they do not belong together. Do not force it.',
+};
