@@ -1,0 +1,55 @@
+/**
+ * The interfaces between crank arms and spindles as sourced data, with their conflicts kept apart: look them up, say
+ * which parts mate, name a spindle by its readings, and draw geometries for seat prediction.
+ *
+ * @packageDocumentation
+ */
+export { armGeometries } from './arm-geometries.ts';
+export { checkMate, type MateInput, type MateResult } from './check-mate.ts';
+export { dataEdition } from './data-edition.ts';
+export { getInterface } from './get-interface.ts';
+export { identifySpindle, type SpindleIdentification } from './identify-spindle.ts';
+export { type InterfaceFilter, listInterfaces } from './list-interfaces.ts';
+export type {
+  ArmGeometry,
+  PublishedGeometry,
+  SpindleGeometry,
+  SquareTaperArm,
+  SquareTaperSpindle,
+} from './published-geometry.ts';
+export type {
+  Claim,
+  Conflict,
+  CotteredGeometry,
+  CotteredRecord,
+  FaceSplineGeometry,
+  FaceSplineRecord,
+  FailureClaim,
+  FixingHead,
+  InspectionClaim,
+  Interchange,
+  InterfaceFamily,
+  InterfaceRecord,
+  InterfaceRecordBase,
+  Interpretation,
+  LubricationClaim,
+  MateVerdict,
+  MatingRule,
+  OnePieceGeometry,
+  OnePieceRecord,
+  RetighteningClaim,
+  SplineGeometry,
+  SplineRecord,
+  SquareTaperGeometry,
+  SquareTaperRecord,
+  TaperSet,
+  ThreadRecord,
+  ThroughSpindleGeometry,
+  ThroughSpindleRecord,
+  TorquePractice,
+} from './record.ts';
+export { spindleGeometries } from './spindle-geometries.ts';
+export type { SpindleCandidate } from './square-candidates.ts';
+export type { FlatsReading, IdentifySpindleInput } from './square-readings.ts';
+export type { MateShift } from './taper-shifts.ts';
+export { version } from './version.ts';
