@@ -1,5 +1,5 @@
 // The one shape of every package. `node scripts/package-shape.mjs` writes it; tests/repo/shape.test.ts asserts it.
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
 /** Entry name -> source file, relative to the package. */
@@ -162,6 +162,7 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) {
     writeFileSync(`packages/${folder}/src/version.ts`, versionSourceOf(own.version));
     writeFileSync(`packages/${folder}/tsup.config.ts`, tsupConfigOf(folder));
     writeFileSync(`packages/${folder}/tsconfig.json`, tsconfigOf(folder));
+    copyFileSync('LICENSE', `packages/${folder}/LICENSE`);
     writeFileSync(`packages/${folder}/typedoc.json`, typedocOf(folder));
   }
 }

@@ -52,6 +52,10 @@ describe('the one shape of every package (scripts/package-shape.mjs writes it)',
       expect(readText(`packages/${folder}/typedoc.json`)).toBe(typedocOf(folder));
     });
 
+    it('has the licence of the repository', () => {
+      expect(readText(`packages/${folder}/LICENSE`)).toBe(readText('LICENSE'));
+    });
+
     it('has a source for every entry', () => {
       const sources = Object.values(packages[folder]?.entries ?? {}).map((path) => `packages/${folder}/${path}`);
       expect(sources.filter((path) => !existsSync(path))).toEqual([]);
