@@ -10,6 +10,7 @@ export default defineConfig({
   resolve: { conditions },
   ssr: { resolve: { conditions } },
   test: {
+    reporters: ['default', ['json', { outputFile: 'tests/.out/test.json' }]],
     projects: [
       layer('unit', ['packages/*/src/**/*.test.ts']),
       layer('reference', ['tests/reference/**/*.test.ts']),

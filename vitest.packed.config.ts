@@ -7,6 +7,7 @@ export default defineConfig({
   resolve: { conditions },
   ssr: { resolve: { conditions } },
   test: {
+    reporters: ['default', ['json', { outputFile: 'tests/.out/packed.json' }]],
     include: ['tests/consumers/**/*.test.ts', 'tests/site/**/*.test.ts'],
     globalSetup: ['tests/consumers/install.ts'],
     testTimeout: 120_000,
