@@ -1,0 +1,22 @@
+/**
+ * Where a square-taper crank arm seats, what pressing does to it and how far it may turn when worn.
+ *
+ * @packageDocumentation
+ */
+export { assumedDimensions, assumedMaterials, flatFriction, seatThresholds } from './assumed.ts';
+export { type BoltTurns, boltTurns } from './bolt-turns.ts';
+export { type ChainlineShift, chainlineShift } from './chainline-shift.ts';
+export { clearanceFromPlay } from './clearance-from-play.ts';
+export { type ConeForces, coneForces } from './cone-forces.ts';
+export { faceAngleFromTaper } from './face-angle-from-taper.ts';
+export { type FlatFit, type FlatReading, fitFlats } from './fit-flats.ts';
+export { type BorePlay, playFromClearance } from './play-from-clearance.ts';
+export { predictSeat, type SeatInput, type TrialFit, type WitnessMark } from './predict-seat.ts';
+export { type PressFit, pressFit } from './press-fit.ts';
+export type { Seat, SeatPrediction, SeatSensitivity, SeatVerdict } from './seat.ts';
+export { seatFromWitnessMark } from './seat-from-witness-mark.ts';
+export { type SettledPreload, settledPreload } from './settled-preload.ts';
+export type { ArmShape, Compliance, Material, Materials, Pressing, SpindleShape } from './shapes.ts';
+export { type ShrinkFit, shrinkFit } from './shrink-fit.ts';
+export type { SquareInBore } from './square-in-bore.ts';
+export { version } from './version.ts';

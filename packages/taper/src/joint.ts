@@ -1,0 +1,84 @@
+import { DomainError, hardLimits, type Limits, limitsOf, type Measurand } from '@spindlewright/quantity';
+import { assumedDimensions, assumedMaterials } from './assumed.ts';
+import { exactly } from './interval.ts';
+import type { ArmShape, Compliance, Material, Materials, Pressing, SpindleShape } from './shapes.ts';
+
+/** Both shapes with every field filled in. @internal */
+export interface Joint {
+  spindle: Required<SpindleShape<Limits>>;
+  arm: Required<ArmShape<Limits>>;
+}
+
+/** What presses the arm on, with every field filled in. @internal */
+export interface ResolvedPressing {
+  axialForceN: Limits;
+  friction: Limits;
+  materials: Required<Materials<Limits>>;
+  compliance: Compliance;
+}
+
+const limitsOr = (value: Measurand | undefined, otherwise: Limits): Limits =>
+  value === undefined ? otherwise : hardLimits(value);
+
+/** Fills in defaults and turns every reading into its hard bounds. @internal */
+export function resolveJoint(spindle: SpindleShape<Measurand>, arm: ArmShape<Measurand>): Joint {
+  const none = exactly(0);
+  const boreLengthMm = hardLimits(arm.boreLengthMm);
+  return {
+    spindle: {
+      acrossFlatsAtEndMm: hardLimits(spindle.acrossFlatsAtEndMm),
+      faceAngleDeg: hardLimits(spindle.faceAngleDeg),
+      flatLengthMm: hardLimits(spindle.flatLengthMm),
+      endChamferMm: limitsOr(spindle.endChamferMm, none),
+      shoulderFromEndMm: limitsOr(spindle.shoulderFromEndMm, exactly(Number.POSITIVE_INFINITY)),
+      cornerDiameterMm: limitsOr(spindle.cornerDiameterMm, limitsOf(assumedDimensions.cornerDiameterMm)),
+    },
+    arm: {
+      acrossFlatsAtMouthMm: hardLimits(arm.acrossFlatsAtMouthMm),
+      faceAngleDeg: hardLimits(arm.faceAngleDeg),
+      boreLengthMm,
+      boltSeatFromMouthMm: limitsOr(arm.boltSeatFromMouthMm, boreLengthMm),
+      seatIntrusionMm: limitsOr(arm.seatIntrusionMm, none),
+      mouthChamferMm: limitsOr(arm.mouthChamferMm, none),
+      bossDiameterMm: limitsOr(arm.bossDiameterMm, limitsOf(assumedDimensions.bossDiameterMm)),
+      boreCornerRadiusMm: limitsOr(arm.boreCornerRadiusMm, limitsOf(assumedDimensions.boreCornerRadiusMm)),
+    },
+  };
+}
+
+function resolveMaterial(part: 'spindle' | 'arm', given: Material<Measurand> | undefined): Material<Limits> {
+  if (given === undefined) {
+    const { youngsModulusGPa, poissonsRatio } = assumedMaterials[part];
+    return { youngsModulusGPa: limitsOf(youngsModulusGPa), poissonsRatio: limitsOf(poissonsRatio) };
+  }
+  return {
+    youngsModulusGPa: hardLimits(given.youngsModulusGPa),
+    poissonsRatio: hardLimits(given.poissonsRatio),
+    ...(given.yieldStrengthMPa === undefined ? {} : { yieldStrengthMPa: hardLimits(given.yieldStrengthMPa) }),
+  };
+}
+
+/** Refuses one shape without the other. @internal */
+export function requireBothShapes(where: string, shapes: { spindle?: unknown; arm?: unknown }): void {
+  if ((shapes.spindle === undefined) === (shapes.arm === undefined)) return;
+  const path = shapes.spindle === undefined ? 'spindle' : 'arm';
+  throw new DomainError(where, [{ path, received: 'nothing', allowed: 'both shapes or neither' }]);
+}
+
+/** Refuses a model with yield when no yield strength is given. @internal */
+export function requireYieldStrength(where: string, at: string, pressing: Pressing<Measurand>): void {
+  if (!pressing.compliance?.endsWith('plastic') || pressing.materials?.arm?.yieldStrengthMPa !== undefined) return;
+  const allowed = `the yield strength of the arm, which ${pressing.compliance} needs`;
+  throw new DomainError(where, [{ path: `${at}materials.arm.yieldStrengthMPa`, received: 'nothing', allowed }]);
+}
+
+/** Fills in the materials and the model. @internal */
+export function resolvePressing(pressing: Pressing<Measurand>): ResolvedPressing {
+  const arm = resolveMaterial('arm', pressing.materials?.arm);
+  return {
+    axialForceN: hardLimits(pressing.axialForceN),
+    friction: hardLimits(pressing.friction),
+    materials: { spindle: resolveMaterial('spindle', pressing.materials?.spindle), arm },
+    compliance: pressing.compliance ?? (arm.yieldStrengthMPa === undefined ? 'fitted' : 'fitted-plastic'),
+  };
+}

@@ -1,0 +1,11 @@
+import type { Messages } from '@spindlewright/quantity';
+
+/** Templates of what turning the bolt may have to say. @internal */
+export const boltMessages = {
+  'stop-before-half-a-turn':
+    'A sound press takes about {boltTurns:1} turns from snug, a bolt that has gone solid {solidTurns}; if it goes solid before half a turn, stop and look for a bolt on the spindle end or an arm on its shoulder.',
+  'preload-needs-recheck':
+    'Riding shakes the friction out of the taper, so the bolt keeps about {preloadAfterShakedownN:0} N of {preloadN:0} N even without wear: check the torque after the first ride.',
+  'no-lower-bound':
+    'No lower bound is claimed for the preload: each micrometre of bedding or wear per flat may take another {preloadLossPerMicrometreN:0} N.',
+} as const satisfies Messages;

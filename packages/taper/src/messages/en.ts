@@ -1,0 +1,19 @@
+import type { Messages } from '@spindlewright/quantity';
+import { boltMessages } from './bolt.ts';
+import { chainlineMessages } from './chainline.ts';
+import { flatsMessages } from './flats.ts';
+import { playMessages } from './play.ts';
+import { pressMessages } from './press.ts';
+import { ringsMessages } from './rings.ts';
+import { seatMessages } from './seat.ts';
+
+/** English templates of the finding codes that this package may raise. */
+export const messages: Messages = {
+  ...boltMessages,
+  ...chainlineMessages,
+  ...flatsMessages,
+  ...playMessages,
+  ...pressMessages,
+  ...ringsMessages,
+  ...seatMessages,
+};

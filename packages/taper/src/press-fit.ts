@@ -1,0 +1,170 @@
+import { checkInput, DomainError, type Finding, type Limits } from '@spindlewright/quantity';
+import { type BoltTurns, boltTurns } from './bolt-turns.ts';
+import { find } from './find.ts';
+import { bounds, nominal } from './interval.ts';
+import { requireYieldStrength, resolveJoint, resolvePressing } from './joint.ts';
+import { pressMessages as messages } from './messages/press.ts';
+import { pressFindings } from './press-findings.ts';
+import { cornerStressFactor, solvePress } from './press-model.ts';
+import { pressStateAt } from './press-state.ts';
+import { handFitAt } from './seat-geometry.ts';
+import {
+  type ArmShape,
+  armSpec,
+  frictionSpec,
+  type Pressing,
+  pressingSpec,
+  type SpindleShape,
+  spindleSpec,
+} from './shapes.ts';
+
+/** What pressing an arm on comes to. */
+export interface PressFit {
+  /** Engaged length at hand fit, on which the pressure is reckoned, in mm; 0 or less when the parts do not meet. */
+  engagedLengthMm: number;
+  /** Width of the flats in the middle of the engaged length, in mm. */
+  flatWidthMm: number;
+  /** Across flats of the spindle there, in mm. */
+  acrossFlatsMm: number;
+  /** Force normal to each of the four flats, in N; at least 0. */
+  normalForceN: number;
+  /** Mean contact pressure, in MPa; null when there is nothing to press on. */
+  contactPressureMPa: number | null;
+  /** Travel of the arm from hand fit, in mm; null when it has no bound. */
+  travelMm: number | null;
+  /** The same with the error of the model; null when it has no bound. */
+  travelRangeMm: Limits | null;
+  /** Slope of force over travel at first contact with full length, in N/mm; 0 when there is nothing to press on. */
+  stiffnessNPerMm: number;
+  /** Force that pulls the arm off, in N; negative when it has to be held on. */
+  releaseForceN: number;
+  /** Friction alone holds the arm while nothing moves. Never ride on it. */
+  holdsAtRestWithoutBolt: boolean;
+  /** Largest elastic stress at the corner fillets of the bore, in MPa; null outside the range of its fit. */
+  boreCornerStressMPa: number | null;
+  /** First yield of the bore is passed; always false while the yield strength is not known. */
+  plastic: boolean;
+  /** Compliance factors u E/(p s/2) of arm and spindle that were used; null when there is nothing to press on. */
+  complianceFactors: { armFactor: number; spindleFactor: number } | null;
+  /** Turns of the bolt from snug to the full force, when stiffness and pitch of the bolt were given. */
+  boltTurns?: number;
+  /** Cautions, assumptions and limits of validity. */
+  findings: Finding[];
+}
+
+/**
+ * Works out what an axial force does to an arm on a square taper: normal force, pressure, travel, release and stresses.
+ *
+ * @remarks
+ * Formula: F = 4 N (sin a + mu cos a) on the way on, 4 N (mu' cos a - sin a) on the way off, a the face angle of the
+ * spindle; p = N/(b L). Travel = u/tan a with u = p (s/2) (C_arm/E_arm + C_sp/E_sp), s and b across flats and flat width
+ * at the middle of the engaged length L. `ring`: C_arm of a ring of bore s, C_sp = 1 - nu. `fitted`: both C from finite
+ * elements; C_arm is reduced by L/(L + c), c = the bore beyond the spindle end counted as c/sqrt(1 + (c/2.4)^2); the
+ * stiffness is divided by 0.965 for the thickness; L grows with the travel while there is bore left. `fitted-plastic`:
+ * its elastic travel times 1 + 3 x^4, upper limit 1 + 4 x^4, x = p/(Sy (D/s - 1)). `ring-plastic`: Tresca ring, plane
+ * stress, no hardening. Unequal face angles add a wedge term: contact spreads over d = L |tan s - tan a|/tan s.
+ * Corner stress = Kt p, Kt for uniform pressure in two dimensions.
+ *
+ * Validity: `fitted` was fitted for D/s 1.7 to 4, b/s 0.54 to 0.85, fillet/s 0.038 to 0.115, and compared for 1.5 and
+ * 2 deg, L 10 and 14 mm, friction 0 to 0.2, collars to 1.5 mm; beyond, a finding. Elastic results end at first yield of the
+ * ring, (Sy/2)(1 - s^2/D^2); x > 0.63 is `bore-fully-plastic` and the travel null. A boss under 1.3 s would be cut by the
+ * corners of the square: no travel. Missing dimensions are taken as in `assumedDimensions` (corner diameter 16.5, boss 34,
+ * fillet 1 mm), missing materials as in `assumedMaterials`.
+ *
+ * Accuracy: against the three-dimensional contact rows at 12 kN `fitted` is within -1.5 to +2.8 % in travel and -2.9 to
+ * +1.4 % in slope, elastic rows to 30 kN +1.7 to +2.3 %, elastic-plastic rows -1.0 to +2.2 % while x <= 0.63; their own
+ * mesh error is about 1 %. `ring` is within -10.4 to +3.2 %, `ring-plastic` -6.3 to +39 % below x = 0.53. The wedge term
+ * alone errs by -6.5 to +190 % (worst for contact at the spindle end under small force). `travelRangeMm` carries these:
+ * fitted -+ 5 %, ring -5/+15 %, ring-plastic -35/+15 %, wedge term 0.3 to 1.15 times. Kt: 4.7 % in two dimensions; in
+ * three (boss 34, fillet 1 mm) 5.15 at mid length, 5.9 at the spindle end, 7.1 at a free edge, where this gives 5.3.
+ *
+ * @param input - `spindle` and `arm` as plain numbers; `axialForceN` 0 to 200000 N; `friction` and `releaseFriction`
+ * (default: `friction`) 0 to 1; `materials`; `compliance` (default `fitted-plastic` when the arm's yield strength is given,
+ * else `fitted`); `boltStiffnessNPerMm` with `boltPitchMm` for the turns of the bolt.
+ * @returns Forces in N, pressures in MPa, lengths in mm; see {@link PressFit}.
+ * @throws {@link DomainError} for unknown keys, values outside the domain, a plastic model without the yield strength of
+ * the arm, or only one of the two bolt fields.
+ * @example
+ * ```ts
+ * import { pressFit } from '@spindlewright/taper';
+ * const press = pressFit({
+ *   spindle: { acrossFlatsAtEndMm: 12.6, faceAngleDeg: 2, flatLengthMm: 20, cornerDiameterMm: 16.5 },
+ *   arm: { acrossFlatsAtMouthMm: 13.5777, faceAngleDeg: 2, boreLengthMm: 15.5, bossDiameterMm: 34 },
+ *   axialForceN: 12000,
+ *   friction: 0.1,
+ * });
+ * [press.normalForceN.toFixed(0), press.travelMm?.toFixed(2), press.holdsAtRestWithoutBolt];
+ * // => ['22249', '0.82', true]
+ * ```
+ * @see Source `fe-square-taper`.
+ */
+export function pressFit(
+  input: {
+    spindle: SpindleShape;
+    arm: ArmShape;
+    releaseFriction?: number;
+    boltStiffnessNPerMm?: number;
+    boltPitchMm?: number;
+  } & Pressing,
+): PressFit {
+  checkInput({
+    where: 'pressFit',
+    value: input,
+    fields: {
+      spindle: { type: 'object', fields: spindleSpec('number') },
+      arm: { type: 'object', fields: armSpec('number') },
+      ...pressingSpec('number'),
+      releaseFriction: { ...frictionSpec('number'), optional: true },
+      boltStiffnessNPerMm: { type: 'number', unit: 'N/mm', min: 1e3, max: 1e7, optional: true },
+      boltPitchMm: { type: 'number', unit: 'mm', above: 0, max: 5, optional: true },
+    },
+  });
+  requireYieldStrength('pressFit', '', input);
+  const { boltStiffnessNPerMm, boltPitchMm, axialForceN, friction } = input;
+  if ((boltStiffnessNPerMm === undefined) !== (boltPitchMm === undefined)) {
+    const path = boltPitchMm === undefined ? 'boltPitchMm' : 'boltStiffnessNPerMm';
+    throw new DomainError('pressFit', [{ path, received: 'nothing', allowed: 'both bolt fields or neither' }]);
+  }
+  const joint = resolveJoint(input.spindle, input.arm);
+  const mouth = bounds((corner) => handFitAt(joint, corner));
+  const state = pressStateAt(joint, resolvePressing(input), mouth, nominal);
+  const outcome = solvePress(state);
+  const bounded = outcome?.bounded === true;
+  const cosine = Math.cos(state.faceAngleRad);
+  const tangent = Math.tan(state.faceAngleRad);
+  const normalForceN = axialForceN / (4 * cosine * (tangent + friction));
+  const releaseFriction = input.releaseFriction ?? friction;
+  const holdsAtRestWithoutBolt = releaseFriction > tangent;
+
+  const findings = pressFindings({ ...input, pressing: input, at: '', joint, state, outcome });
+  if (!holdsAtRestWithoutBolt) findings.unshift(find(messages, 'slides-off', 'stop', { releaseFriction }));
+  findings.push(find(messages, 'never-ride-without-bolt', 'caution'), find(messages, 'instructions-first', 'caution'));
+
+  const stressFactor = outcome ? cornerStressFactor(state) : null;
+  if (outcome && stressFactor === null) {
+    const bossRatio = state.bossDiameterMm / state.acrossFlatsMm;
+    findings.push(find(messages, 'bore-corner-stress-unbounded', 'caution', { bossRatio }));
+  }
+  let turns: BoltTurns | undefined;
+  if (bounded && boltStiffnessNPerMm !== undefined && boltPitchMm !== undefined) {
+    turns = boltTurns({ travelMm: outcome.travelMm.nominal, axialForceN, boltStiffnessNPerMm, boltPitchMm });
+    findings.push(...turns.findings);
+  }
+  return {
+    engagedLengthMm: state.engagedLengthMm + 0,
+    flatWidthMm: state.flatWidthMm,
+    acrossFlatsMm: state.acrossFlatsMm,
+    normalForceN,
+    contactPressureMPa: outcome ? outcome.pressureMPa : null,
+    travelMm: bounded ? outcome.travelMm.nominal : null,
+    travelRangeMm: bounded ? outcome.travelMm : null,
+    stiffnessNPerMm: outcome ? outcome.stiffnessNPerMm : 0,
+    releaseForceN: 4 * normalForceN * cosine * (releaseFriction - tangent) + 0,
+    holdsAtRestWithoutBolt,
+    boreCornerStressMPa: outcome && stressFactor !== null ? stressFactor * outcome.pressureMPa : null,
+    plastic: outcome !== undefined && outcome.pressureMPa > outcome.firstYieldMPa,
+    complianceFactors: outcome ? { armFactor: outcome.armFactor, spindleFactor: outcome.spindleFactor } : null,
+    ...(turns ? { boltTurns: turns.boltTurns } : {}),
+    findings,
+  };
+}

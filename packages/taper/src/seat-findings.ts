@@ -1,0 +1,82 @@
+import type { Finding, Limits, Measurand, Severity } from '@spindlewright/quantity';
+import { seatThresholds } from './assumed.ts';
+import { find } from './find.ts';
+import { bounds } from './interval.ts';
+import { seatMessages } from './messages/seat.ts';
+import type { SeatPrediction } from './seat.ts';
+import { handFitAt, usableFlat } from './seat-geometry.ts';
+import { jointOf, type KnownSeat, mouthsByTrialFit, type SolvedSeat } from './solve-seat.ts';
+
+type Say = (code: keyof typeof seatMessages, severity: Severity, values?: Record<string, number | string>) => void;
+
+/** Why the verdict is what it is, what is not known and what contradicts what. @internal */
+export function seatFindings(input: {
+  known: KnownSeat;
+  trialFit: { endGapMm?: Measurand; shoulderGapMm?: Measurand } | undefined;
+  solved: SolvedSeat;
+  judged: Pick<SeatPrediction, 'verdict' | 'worstVerdicts' | 'sensitivity' | 'basis'>;
+}): Finding[] {
+  const { known, solved, judged } = input;
+  const findings: Finding[] = [];
+  const say: Say = (code, severity, values = {}) => {
+    findings.push(find(seatMessages, code, severity, values));
+  };
+  sayVerdict(say, known, solved, judged);
+  const { spindle, arm } = known;
+  if (judged.basis === 'witness-mark') {
+    say('mark-of-old-arm', 'caution');
+    const mark = known.witnessMark?.markEndFromSpindleEndMm;
+    if (mark && spindle && mark.nominal >= spindle.flatLengthMm.nominal) say('mark-covers-flat', 'stop');
+  }
+  sayDisagreement(say, known, solved, judged.basis);
+  if (known.pressing === undefined) say('pressing-not-given', 'caution');
+  for (const key of ['endGapMm', 'shoulderGapMm'] as const) {
+    if (typeof input.trialFit?.[key] === 'number') {
+      const path = `trialFit.${key}`;
+      findings.push(find(seatMessages, 'reading-taken-as-exact', 'note', { path }, { path }));
+    }
+    if (solved.pressed[key] === null)
+      say(key === 'endGapMm' ? 'end-gap-unbounded' : 'shoulder-gap-unbounded', 'caution');
+  }
+  if (solved.pressed.mouthFromEndMm === null) say('mouth-from-end-unbounded', 'note');
+  if (spindle === undefined || arm === undefined) say('engaged-length-unbounded', 'note');
+  return findings;
+}
+
+function sayVerdict(
+  say: Say,
+  known: KnownSeat,
+  { pressed }: SolvedSeat,
+  { verdict, worstVerdicts, sensitivity }: Pick<SeatPrediction, 'verdict' | 'worstVerdicts' | 'sensitivity'>,
+): void {
+  const joint = jointOf(known);
+  const value = (limits: Limits | null | undefined): number => limits?.nominal ?? 0;
+  if (verdict === 'marginal') say('marginal', 'caution', { clearGapMm: seatThresholds.clearGapMm.value });
+  else if (verdict !== 'seats') {
+    say(verdict, 'stop', {
+      endGapMm: value(pressed.endGapMm),
+      shoulderGapMm: value(pressed.shoulderGapMm),
+      engagedLengthMm: value(pressed.engagedLengthMm),
+      usableFlatMm: value(joint && usableFlat(joint)),
+      usableFlatShare: seatThresholds.usableFlatShare.value,
+    });
+  }
+  const { lower, upper } = worstVerdicts;
+  if (lower !== upper) {
+    say('worst-case-differs', 'caution', { lower, upper, path: sensitivity[0]?.path ?? 'the readings' });
+  }
+}
+
+// Each way to know the hand fit that was not used is held against the one that was.
+function sayDisagreement(say: Say, known: KnownSeat, { handFit }: SolvedSeat, basis: SeatPrediction['basis']): void {
+  const joint = jointOf(known);
+  const used = handFit.mouthFromEndMm;
+  if (joint === undefined || used === null || basis === 'shapes') return;
+  const others: [string, Limits | undefined][] = [['sizes of the parts', bounds((corner) => handFitAt(joint, corner))]];
+  if (known.trialFit) others.push(['gap to the shoulder', mouthsByTrialFit(known.trialFit, joint)[1]]);
+  for (const [second, other] of others) {
+    if (other === undefined || (other.lower <= used.upper && other.upper >= used.lower)) continue;
+    const first = basis === 'trial-fit' ? 'trial fit' : 'witness mark';
+    say('readings-disagree', 'caution', { first, firstMm: used.nominal, second, secondMm: other.nominal });
+  }
+}
