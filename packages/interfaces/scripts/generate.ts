@@ -44,9 +44,11 @@ function readRecords(): InterfaceRecord[] {
 }
 
 function parse<T>(schema: z.ZodType<T>, path: string): T {
-  const result = schema.safeParse(JSON.parse(readFileSync(new URL(path, ROOT), 'utf8')));
+  const raw: unknown = JSON.parse(readFileSync(new URL(path, ROOT), 'utf8'));
+  const result = schema.safeParse(raw);
   if (!result.success) throw new Error(`${path}: ${z.prettifyError(result.error)}`);
-  return result.data;
+  // What was read, not what the schema made of it: the keys keep the order of the file.
+  return raw as T;
 }
 
 const nameOf = (id: string): string => id.replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase());

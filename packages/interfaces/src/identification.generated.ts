@@ -170,18 +170,18 @@ export const identificationData: IdentificationData = {
       "note": "A reading that raises the chance of naming the right square by less is not asked for."
     }
   },
-  "blunderProbability": {
-    "value": 0.01,
-    "unit": "probability",
-    "standing": "judgement",
-    "sources": [],
-    "note": "Chance that the readings tell nothing: a slip of the jaws, a scale misread. It keeps every candidate possible."
-  },
   "convincingProbability": {
     "value": 0.9,
     "unit": "probability",
     "standing": "judgement",
     "sources": [],
     "note": "Below this the answer is said to be open."
+  },
+  "blunderProbability": {
+    "value": 0.01,
+    "unit": "probability",
+    "standing": "judgement",
+    "sources": [],
+    "note": "Chance that the readings tell nothing: a slip of the jaws, a scale misread. It keeps every candidate possible."
   }
 };

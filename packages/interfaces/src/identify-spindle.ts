@@ -6,7 +6,14 @@ import { nextSquareReadings } from './next-square-reading.ts';
 import { squareTaperIso } from './records/square-taper-iso.generated.ts';
 import { squareTaperJis } from './records/square-taper-jis.generated.ts';
 import { type SpindleCandidate, squareCandidates } from './square-candidates.ts';
-import { type SquareHypothesis, type SquareReadings, squareHypotheses, UNLISTED } from './square-hypotheses.ts';
+import {
+  logBlunder,
+  logJoints,
+  type SquareHypothesis,
+  type SquareReadings,
+  squareHypotheses,
+  UNLISTED,
+} from './square-hypotheses.ts';
 import { type IdentifySpindleInput, squareReadings } from './square-readings.ts';
 
 /** What a spindle may be, by its readings. */
@@ -39,7 +46,7 @@ export interface SpindleIdentification {
  * Formula: Bayes over every published set of every record, and over an unlisted square. A reading across flats at plane z
  * is normal about (size at end + 2 z tan(angle)); its variance is that of the reading, that of the plane times the growth
  * squared, and those of the part in size and angle, which all readings of one part share. The length of the flats is
- * normal about the published length. Within a record each distinct size weighs the same, however many pages repeat it.
+ * normal about the published length. All readings together may be a blunder, with a stated probability. Within a record each distinct size weighs the same, however many pages repeat it.
  * Limits count as rectangular (width/sqrt 12), plain numbers get a stated uncertainty. `next` is the careful reading
  * with the largest expected probability of naming the right square.
  *
@@ -71,6 +78,7 @@ export function identifySpindle(input: IdentifySpindleInput): SpindleIdentificat
     candidates,
     next: nextOf(hypotheses, readings, probability),
     findings: [
+      ...(blunderShare(hypotheses, readings) > 0.5 ? [makeFinding('readings-contradict', 'caution')] : []),
       ...(best?.id === UNLISTED ? [makeFinding('probably-unlisted', 'caution')] : []),
       ...(probability < identificationData.convincingProbability.value
         ? [makeFinding('cannot-tell-apart', 'caution', { probability })]
@@ -81,6 +89,12 @@ export function identifySpindle(input: IdentifySpindleInput): SpindleIdentificat
     sources: [...new Set(hypotheses.flatMap(({ sources }) => sources))].sort(),
     dataEdition,
   };
+}
+
+/** How far the readings are better explained by a slip than by any square. */
+function blunderShare(hypotheses: readonly SquareHypothesis[], readings: SquareReadings): number {
+  const blunder = logBlunder(readings);
+  return 1 / logJoints(hypotheses, readings).reduce((sum, log) => sum + Math.exp(log - blunder), 0);
 }
 
 function nextOf(

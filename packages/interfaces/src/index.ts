@@ -49,7 +49,7 @@ export type {
   TorquePractice,
 } from './record.ts';
 export { spindleGeometries } from './spindle-geometries.ts';
-export type { SpindleCandidate } from './square-candidates.ts';
+export type { SetProbability, SpindleCandidate } from './square-candidates.ts';
 export type { FlatsReading, IdentifySpindleInput } from './square-readings.ts';
 export type { MateShift } from './taper-shifts.ts';
 export { version } from './version.ts';

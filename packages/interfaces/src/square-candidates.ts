@@ -7,7 +7,15 @@ export interface SpindleCandidate {
   /** Probability, 0 to 1; over all candidates they sum to 1. */
   probability: number;
   /** How that probability is shared among the published sets of the record. */
-  sets: readonly { set: string; probability: number }[];
+  sets: readonly SetProbability[];
+}
+
+/** The share of one published set in the probability of its record. */
+export interface SetProbability {
+  /** Name of the set. */
+  set: string;
+  /** Probability, 0 to 1. */
+  probability: number;
 }
 
 /** The candidates with their probabilities, likeliest first. @internal */

@@ -31,6 +31,12 @@ interface Spread {
   deviation: number;
 }
 
+/** Sizes across flats that are accepted, in mm. @internal */
+export const ACROSS_FLATS_RANGE = { min: 8, max: 20 } as const;
+
+/** Lengths of flats that are accepted, in mm. @internal */
+export const FLAT_LENGTH_RANGE = { min: 3, max: 40 } as const;
+
 /** Name of the candidate that stands for every square without a record. @internal */
 export const UNLISTED = 'unlisted';
 
@@ -76,18 +82,27 @@ const priorOf = (id: string): number =>
   identificationData.priors.find((prior) => prior.id === id)?.probability.value ?? 0;
 
 /**
- * Logarithm of prior times likelihood of the readings under each hypothesis. Readings may be
- * blunders: then they say no more about a listed square than about an unlisted one. @internal
+ * Logarithm of prior times likelihood of the readings under each hypothesis. Readings may be blunders, which say the same
+ * of every hypothesis: so contradictory ones lead back to the priors, not to whichever square denies them least. @internal
  */
 export function logJoints(hypotheses: readonly SquareHypothesis[], readings: SquareReadings): number[] {
-  const blunder = identificationData.blunderProbability.value;
-  const logs = hypotheses.map((hypothesis) => logLikelihood(hypothesis, readings));
-  const wide = logs[hypotheses.findIndex(({ id }) => id === UNLISTED)] ?? 0;
-  return hypotheses.map(({ prior }, index) => {
-    const log = logs[index] ?? wide;
-    const peak = Math.max(log, wide);
-    return Math.log(prior) + peak + Math.log((1 - blunder) * Math.exp(log - peak) + blunder * Math.exp(wide - peak));
+  const blunder = logBlunder(readings);
+  const sound = Math.log(1 - identificationData.blunderProbability.value);
+  return hypotheses.map((hypothesis) => {
+    const likelihood = sound + logLikelihood(hypothesis, readings);
+    const peak = Math.max(likelihood, blunder);
+    return Math.log(hypothesis.prior) + peak + Math.log(Math.exp(likelihood - peak) + Math.exp(blunder - peak));
   });
+}
+
+/** Logarithm of the probability of readings that are blunders: anything in the domain alike. @internal */
+export function logBlunder({ flats, flatLength }: SquareReadings): number {
+  const width = (range: { min: number; max: number }): number => Math.log(range.max - range.min);
+  return (
+    Math.log(identificationData.blunderProbability.value) -
+    flats.length * width(ACROSS_FLATS_RANGE) -
+    (flatLength === undefined ? 0 : width(FLAT_LENGTH_RANGE))
+  );
 }
 
 function logLikelihood(hypothesis: SquareHypothesis, readings: SquareReadings): number {

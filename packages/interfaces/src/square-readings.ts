@@ -1,6 +1,6 @@
 import { checkInput, DomainError, type FieldSpecs, type Measurand } from '@spindlewright/quantity';
 import { identificationData } from './identification.generated.ts';
-import type { Reading, SquareReadings } from './square-hypotheses.ts';
+import { ACROSS_FLATS_RANGE, FLAT_LENGTH_RANGE, type Reading, type SquareReadings } from './square-hypotheses.ts';
 
 /** One reading across a pair of opposite flats. */
 export interface FlatsReading {
@@ -18,7 +18,7 @@ export interface IdentifySpindleInput extends Partial<FlatsReading> {
   flatLengthMm?: Measurand;
 }
 
-const ACROSS_FLATS = { type: 'measurand', unit: 'mm', min: 8, max: 20 } as const;
+const ACROSS_FLATS = { type: 'measurand', unit: 'mm', ...ACROSS_FLATS_RANGE } as const;
 const AT = { type: 'measurand', unit: 'mm', min: -5, max: 30 } as const;
 const FIELDS = {
   acrossFlatsMm: { ...ACROSS_FLATS, optional: true },
@@ -28,7 +28,7 @@ const FIELDS = {
     item: { type: 'object', fields: { acrossFlatsMm: ACROSS_FLATS, atMm: AT } },
     optional: true,
   },
-  flatLengthMm: { type: 'measurand', unit: 'mm', min: 3, max: 40, optional: true },
+  flatLengthMm: { type: 'measurand', unit: 'mm', ...FLAT_LENGTH_RANGE, optional: true },
 } as const satisfies FieldSpecs;
 
 /** Checks the input and turns every reading into a value with its standard uncertainty. @internal */

@@ -14,7 +14,7 @@ export const messages: Messages = {
     'The arm sits {lowestMm:1} to {highestMm:1} mm farther out than on a spindle of its own standard, by {setCount:0} published sets: chainline and tread grow, less of the flats carries, and the arm may meet the shoulder before it is pressed.',
   'shift-claims-disagree':
     'Claims in print about this shift reach from {lowestMm:1} to {highestMm:1} mm; they are kept apart in the record, and none is a measurement of the seat.',
-  'steepness-unsupported': 'It is often said that the two tapers differ in steepness. {comment}',
+  'steepness-unsupported': '{comment} It is often said all the same that the two tapers differ in steepness.',
   'sets-without-counterpart': 'Left out, since they give a size for one of the two standards only: {sets}.',
   'trial-fit-settles':
     'What settles it is a trial fit: push the arm on by hand and measure from the bolt seat to the spindle end and from the inner face of the arm to the inner end of the flats. The first gap has to outlast the press, and so has the second.',
@@ -33,6 +33,8 @@ export const messages: Messages = {
     'These readings do not tell the squares apart: the likeliest has a probability of {probability}.',
   'probably-unlisted':
     'These readings fit neither listed square well. Treat it as another one, and rely on a trial fit alone.',
+  'readings-contradict':
+    'These readings contradict each other or any square known: a slip of the jaws or of the plane is likelier than any answer. Read again.',
   'name-is-no-seat':
     'The name of a square does not say where an arm seats: sizes under one name differ. Check the fit of the arm itself before it is ridden.',
   'next-across-flats':

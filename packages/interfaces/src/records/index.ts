@@ -4,5 +4,8 @@
  *
  * @packageDocumentation
  */
+export { cotteredMetric } from './cottered-metric.generated.ts';
+export { spline10 } from './spline-10.generated.ts';
 export { squareTaperIso } from './square-taper-iso.generated.ts';
 export { squareTaperJis } from './square-taper-jis.generated.ts';
+export { throughSpindle24 } from './through-spindle-24.generated.ts';

@@ -6,6 +6,7 @@ export const squareTaperIso: SquareTaperRecord = {
   "dataEdition": "2026.11",
   "id": "square-taper-iso",
   "aliases": [],
+  "family": "square-taper",
   "title": "Square taper after ISO 6695",
   "summary": "Four flats on the spindle end, tapered by about two degrees a face; the longer of the two common squares, and so the narrower at its end.",
   "documents": [
@@ -33,13 +34,281 @@ export const squareTaperIso: SquareTaperRecord = {
   ],
   "interchange": {
     "id": "sizes-without-tolerances",
+    "kind": "published-sizes",
     "statement": "Parts of one square are meant to interchange; published sizes carry no tolerance and differ by 0.1 mm.",
     "standing": "secondary",
     "sources": [
       "taper-de-wiki",
       "taper-nl-workshop"
+    ]
+  },
+  "geometry": {
+    "sets": [
+      {
+        "id": "taper-jp-ham-2013",
+        "acrossFlatsAtEndMm": {
+          "value": 12.5,
+          "unit": "mm",
+          "standing": "secondary",
+          "sources": [
+            "taper-jp-ham-2013"
+          ],
+          "set": "taper-jp-ham-2013",
+          "note": "Read from a document of a part maker."
+        },
+        "faceAngleDeg": {
+          "value": 2,
+          "unit": "deg",
+          "standing": "secondary",
+          "sources": [
+            "taper-jp-ham-2013"
+          ],
+          "set": "taper-jp-ham-2013",
+          "note": "Per face or included is not said."
+        },
+        "interpreted": [
+          {
+            "field": "faceAngleDeg",
+            "why": "The source says 2 degrees without saying per face or included; read as per face, since no source says included."
+          }
+        ]
+      },
+      {
+        "id": "taper-jp-sizes-2014",
+        "acrossFlatsAtEndMm": {
+          "value": 12.5,
+          "unit": "mm",
+          "standing": "secondary",
+          "sources": [
+            "taper-jp-sizes-2014"
+          ],
+          "set": "taper-jp-sizes-2014",
+          "note": "Labelled as the size at the root end of the taper."
+        },
+        "flatLengthMm": {
+          "value": 18,
+          "unit": "mm",
+          "standing": "secondary",
+          "sources": [
+            "taper-jp-sizes-2014"
+          ],
+          "set": "taper-jp-sizes-2014"
+        },
+        "interpreted": [
+          {
+            "field": "acrossFlatsAtEndMm",
+            "why": "The wording puts this figure at the root of the taper; every other source with the same figure puts it at the tip, so it is read there."
+          }
+        ]
+      },
+      {
+        "id": "taper-de-wiki",
+        "acrossFlatsAtEndMm": {
+          "value": 12.5,
+          "unit": "mm",
+          "standing": "secondary",
+          "sources": [
+            "taper-de-wiki"
+          ],
+          "set": "taper-de-wiki"
+        },
+        "faceAngleDeg": {
+          "value": 2,
+          "unit": "deg",
+          "standing": "secondary",
+          "sources": [
+            "taper-de-wiki"
+          ],
+          "set": "taper-de-wiki",
+          "note": "Per face, against the axis."
+        },
+        "interpreted": []
+      },
+      {
+        "id": "taper-fr-workshop-wiki",
+        "acrossFlatsAtEndMm": {
+          "value": 12.5,
+          "unit": "mm",
+          "standing": "secondary",
+          "sources": [
+            "taper-fr-workshop-wiki"
+          ],
+          "set": "taper-fr-workshop-wiki"
+        },
+        "faceAngleDeg": {
+          "value": 2.083333,
+          "unit": "deg",
+          "standing": "secondary",
+          "sources": [
+            "taper-fr-workshop-wiki"
+          ],
+          "set": "taper-fr-workshop-wiki",
+          "note": "Two degrees and five minutes, as decimal degrees.",
+          "alternatives": [
+            {
+              "value": 2.05,
+              "unit": "deg",
+              "standing": "secondary",
+              "sources": [
+                "taper-fr-workshop-wiki"
+              ],
+              "set": "taper-fr-workshop-wiki",
+              "note": "The same figure read as a decimal."
+            }
+          ]
+        },
+        "interpreted": [
+          {
+            "field": "faceAngleDeg",
+            "why": "Written 2 deg 05: read as two degrees five minutes, could also be a decimal."
+          }
+        ]
+      },
+      {
+        "id": "taper-nl-workshop-first-maker",
+        "acrossFlatsAtEndMm": {
+          "value": 12.6,
+          "unit": "mm",
+          "standing": "secondary",
+          "sources": [
+            "taper-nl-workshop"
+          ],
+          "set": "taper-nl-workshop-first-maker",
+          "note": "First of two bearing makers quoted."
+        },
+        "interpreted": []
+      },
+      {
+        "id": "taper-nl-workshop-second-maker",
+        "acrossFlatsAtEndMm": {
+          "value": 12.5,
+          "unit": "mm",
+          "standing": "secondary",
+          "sources": [
+            "taper-nl-workshop"
+          ],
+          "set": "taper-nl-workshop-second-maker",
+          "note": "Second of two bearing makers quoted."
+        },
+        "interpreted": []
+      }
     ],
-    "kind": "published-sizes"
+    "fallback": {
+      "faceAngleDeg": {
+        "value": 2,
+        "unit": "deg",
+        "standing": "secondary",
+        "sources": [
+          "taper-cad-spec",
+          "taper-de-wiki",
+          "taper-de-wiki-older",
+          "taper-tech-notes"
+        ],
+        "note": "Per face, against the axis; opposite faces include twice as much.",
+        "alternatives": [
+          {
+            "value": 2.083333,
+            "unit": "deg",
+            "standing": "secondary",
+            "sources": [
+              "taper-fr-workshop-wiki"
+            ],
+            "note": "Two degrees and five minutes, as decimal degrees. The page writes 2 deg 05, which could also be a decimal."
+          },
+          {
+            "value": 2.05,
+            "unit": "deg",
+            "standing": "secondary",
+            "sources": [
+              "taper-fr-myths"
+            ],
+            "note": "Half of 4.10 included, said to hold for both tapers; 4.10 could also be 4 deg 10 min, which is twice 2 deg 05 min."
+          }
+        ]
+      },
+      "flatLengthMm": {
+        "value": 18,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "taper-jp-sizes-2014"
+        ],
+        "note": "There is no agreement on the length between makers."
+      }
+    },
+    "handFitShoulderGapMm": {
+      "value": 2,
+      "unit": "mm",
+      "lower": 1,
+      "upper": 3,
+      "standing": "judgement",
+      "sources": [],
+      "note": "How far the inner face of an arm, pushed on by hand, stands from the inner end of the flats of its own standard. No gauge dimension of an arm bore is published; a trial fit replaces this."
+    },
+    "handFitEndGapMm": {
+      "value": 2.5,
+      "unit": "mm",
+      "lower": 1.5,
+      "upper": 3.5,
+      "standing": "judgement",
+      "sources": [],
+      "note": "How far the bolt seat of an arm, pushed on by hand, stands proud of the spindle end of its own standard. No gauge dimension of an arm bore is published; a trial fit replaces this."
+    },
+    "claims": [
+      {
+        "id": "shoulder",
+        "statement": "The flats end in a shoulder of varying shape, angle and length on which the inner face of the arm should not bear.",
+        "standing": "secondary",
+        "sources": [
+          "taper-fr-workshop-wiki"
+        ]
+      },
+      {
+        "id": "bore-flats",
+        "statement": "The flats of the bore are usually plane but can be slightly crowned.",
+        "standing": "secondary",
+        "sources": [
+          "taper-fr-workshop-wiki"
+        ]
+      },
+      {
+        "id": "ends-narrower",
+        "statement": "The ISO taper is the longer one and so ends narrower.",
+        "standing": "secondary",
+        "sources": [
+          "taper-de-wiki",
+          "taper-de-wiki-older",
+          "taper-tech-notes"
+        ]
+      },
+      {
+        "id": "other-sizes",
+        "statement": "Other sizes exist besides JIS and ISO; one old Italian family is slightly narrower and longer than ISO, and nothing modern fits it.",
+        "standing": "secondary",
+        "sources": [
+          "taper-de-wiki",
+          "taper-de-wiki-older",
+          "taper-fr-workshop-wiki"
+        ]
+      },
+      {
+        "id": "outlier-14",
+        "statement": "An anonymous answer calls the ISO square 14 mm wide; kept apart as an outlier.",
+        "standing": "secondary",
+        "sources": [
+          "taper-anonymous-answers"
+        ],
+        "value": {
+          "value": 14,
+          "unit": "mm",
+          "standing": "secondary",
+          "sources": [
+            "taper-anonymous-answers"
+          ],
+          "note": "Outlier: in no set."
+        }
+      }
+    ]
   },
   "axialStop": {
     "kind": "press-on-taper",
@@ -548,80 +817,81 @@ export const squareTaperIso: SquareTaperRecord = {
   "lubrication": [
     {
       "id": "known-press",
+      "surface": "flats",
+      "advice": "grease",
       "statement": "No mechanical reason for dry fitting: finger grease lubricates already, and a lubricant gives a known, repeatable press at a given torque.",
       "standing": "secondary",
       "sources": [
         "fitting-answers-qa",
         "fitting-faq-1995"
-      ],
-      "surface": "flats",
-      "advice": "grease"
+      ]
     },
     {
       "id": "galling",
+      "surface": "flats",
+      "advice": "grease",
       "statement": "Dry, the harder spindle shaves flakes off the aluminium that stay trapped, spoil the fit and creak.",
       "standing": "secondary",
       "sources": [
         "forum-mixed-signs"
-      ],
-      "surface": "flats",
-      "advice": "grease"
+      ]
     },
     {
       "id": "trade-habit",
+      "surface": "flats",
+      "advice": "dry",
       "statement": "Dry is the habit of the trade, reported by a page that disagrees with it.",
       "standing": "secondary",
       "sources": [
         "fitting-workshop-page"
-      ],
-      "surface": "flats",
-      "advice": "dry"
+      ]
     },
     {
       "id": "instruction",
+      "surface": "flats",
+      "advice": "dry",
       "statement": "One instruction set says never to grease a square taper, but to grease splined spindles.",
       "standing": "secondary",
       "sources": [
         "no-grease-instruction"
-      ],
-      "surface": "flats",
-      "advice": "dry"
+      ]
     },
     {
       "id": "degrease",
+      "surface": "flats",
+      "advice": "dry",
       "statement": "A service manual cleans the flats with acetone or alcohol before fitting.",
       "standing": "secondary",
       "sources": [
         "service-manual-page-16"
-      ],
-      "surface": "flats",
-      "advice": "dry"
+      ]
     },
     {
       "id": "climbs-too-far",
+      "surface": "flats",
+      "advice": "dry",
       "statement": "A greased arm is said to climb too far and to be over-expanded.",
       "standing": "secondary",
       "sources": [
         "fitting-answers-qa"
-      ],
-      "surface": "flats",
-      "advice": "dry"
+      ]
     },
     {
       "id": "bolt",
+      "surface": "bolt-thread-and-head",
+      "advice": "grease",
       "statement": "Grease on the thread of the bolt and under its head: agreed by all who mention it.",
       "standing": "secondary",
       "sources": [
         "magazine-answer",
         "no-grease-instruction"
-      ],
-      "surface": "bolt-thread-and-head",
-      "advice": "grease"
+      ]
     }
   ],
   "retightening": [
     {
       "id": "creep",
+      "advice": "explains",
       "statement": "The arm creeps up the taper under riding load and unloads the bolt without the bolt turning.",
       "standing": "secondary",
       "sources": [
@@ -629,183 +899,185 @@ export const squareTaperIso: SquareTaperRecord = {
         "forum-2005-933904",
         "forum-roadbike-304978",
         "retightening-log"
-      ],
-      "advice": "explains"
+      ]
     },
     {
       "id": "after-first-ride",
+      "advice": "once",
       "statement": "Tighten again once after the first ride, an hour or a few miles, then leave it alone.",
       "standing": "secondary",
       "sources": [
         "forum-roadbike-304978",
         "retightening-log"
-      ],
-      "advice": "once"
+      ]
     },
     {
       "id": "never-to-full-torque",
+      "advice": "never",
       "statement": "Never tighten again to full torque after riding: repeated chasing splits the arm.",
       "standing": "secondary",
       "sources": [
         "fitting-workshop-page",
         "forum-2005-933904",
         "forum-mixed-signs"
-      ],
-      "advice": "never"
+      ]
     },
     {
       "id": "several-times",
+      "advice": "repeatedly",
       "statement": "Several times after fitting is normal.",
       "standing": "secondary",
       "sources": [
         "forum-roadbike-65490"
-      ],
-      "advice": "repeatedly"
+      ]
     }
   ],
   "failures": [
     {
       "id": "ridden-loose",
+      "where": "arm-bore",
       "statement": "Once ridden loose, the bore of the arm is deformed and does not hold again.",
       "standing": "secondary",
       "sources": [
         "fitting-answers-qa",
         "forum-mixed-signs",
         "forum-roadbike-65490"
-      ],
-      "where": "arm-bore"
+      ]
     },
     {
       "id": "split-arm",
+      "where": "arm-bore",
       "statement": "The arm splits at a corner of the square; asserted in the trade, no fractographic study found.",
       "standing": "secondary",
       "sources": [
         "forum-2005-933904"
-      ],
-      "where": "arm-bore"
+      ]
     },
     {
       "id": "never-tight",
+      "where": "fixing",
       "statement": "The bolt was never tight enough: a short key, no torque wrench.",
       "standing": "secondary",
       "sources": [
         "jp-shop-excerpt",
         "magazine-answer"
-      ],
-      "where": "fixing"
+      ]
     },
     {
       "id": "bottomed",
+      "where": "joint",
       "statement": "Wrong pairing, or a bore too deep on: the bolt seat lands on the spindle end and the bolt no longer presses the arm.",
       "standing": "secondary",
       "sources": [
         "forum-mixed-signs",
         "taper-jp-sizes-2014"
-      ],
-      "where": "joint"
+      ]
     },
     {
       "id": "left-side",
+      "where": "joint",
       "statement": "The left side comes loose more often: the torque of the left leg passes only that joint towards the spindle and reverses each turn.",
       "standing": "secondary",
       "sources": [
         "left-arm-post",
         "spindle-torque-answer-2007"
-      ],
-      "where": "joint"
+      ]
     },
     {
       "id": "root-of-square",
+      "where": "spindle",
       "statement": "The spindle breaks at the large end of the square, where it leaves the arm: bending and torsion peak there.",
       "standing": "secondary",
       "sources": [
         "spindle-failures"
-      ],
-      "where": "spindle"
+      ]
     },
     {
       "id": "helical-crack",
+      "where": "spindle",
       "statement": "A spindle fracture is a slightly helical fatigue crack from many torque cycles, on the left side.",
       "standing": "secondary",
       "sources": [
         "spindle-torque-answer-2007"
-      ],
-      "where": "spindle"
+      ]
     },
     {
       "id": "arm-root",
+      "where": "arm",
       "statement": "Fatigue from a machining mark at the place of greatest tensile bending next to the spindle, slow and then faster.",
       "standing": "secondary",
       "sources": [
         "crank-fracture-open-university"
-      ],
-      "where": "arm"
+      ]
     },
     {
       "id": "inner-wing",
+      "where": "arm",
       "statement": "A left arm of U section cracked at its inner wing; film and scratches start the crack.",
       "standing": "secondary",
       "sources": [
         "broken-crank-notes",
         "spindle-failures"
-      ],
-      "where": "arm"
+      ]
     }
   ],
   "inspection": [
     {
       "id": "whole-flat",
+      "look": "witness-mark",
       "statement": "Marks along the whole flat of the spindle mean that the square of the arm is worn out: replace the arm.",
       "standing": "secondary",
       "sources": [
         "service-manual-page-16"
-      ],
-      "look": "witness-mark"
+      ]
     },
     {
       "id": "straight-flats",
+      "look": "bore-flats",
       "statement": "The square hole should have straight, even flats; look for rounding or mushrooming.",
       "standing": "secondary",
       "sources": [
         "forum-mixed-signs",
         "service-manual-page-16"
-      ],
-      "look": "bore-flats"
+      ]
     },
     {
       "id": "clearance",
+      "look": "end-gap",
       "statement": "There has to be clearance between the bolt seat of the arm and the spindle end.",
       "standing": "secondary",
       "sources": [
         "forum-mixed-signs",
         "taper-jp-sizes-2014"
-      ],
-      "look": "end-gap"
+      ]
     },
     {
       "id": "not-on-shoulder",
+      "look": "shoulder-gap",
       "statement": "The arm may not bear on the shoulder at the inner end of the flats; an arm or chainring that touches the frame gives the same symptom.",
       "standing": "secondary",
       "sources": [
         "forum-mixed-signs",
         "taper-fr-workshop-wiki"
-      ],
-      "look": "shoulder-gap"
+      ]
     },
     {
       "id": "creak",
+      "look": "creak-under-load",
       "statement": "A creak under load points to the joint, and as well to chainring bolts, pedals and cups; one that returns after tightening: remove, clean, grease, fit again.",
       "standing": "secondary",
       "sources": [
         "creak-advice",
         "magazine-answer"
-      ],
-      "look": "creak-under-load"
+      ]
     }
   ],
   "mating": [
     {
       "id": "jis-arm-on-iso-spindle",
+      "spindle": "square-taper-iso",
+      "arm": "square-taper-jis",
+      "verdict": "mates-with-shift",
       "statement": "A JIS arm on an ISO spindle goes deeper and needs about 1.8 mm of spare travel; without it the bolt seat passes the spindle end. One source advises against it.",
       "standing": "secondary",
       "sources": [
@@ -822,10 +1094,7 @@ export const squareTaperIso: SquareTaperRecord = {
         ],
         "note": "About."
       },
-      "note": "Mixing is officially excluded, and practised where the change of chainline is allowed for.",
-      "spindle": "square-taper-iso",
-      "arm": "square-taper-jis",
-      "verdict": "mates-with-shift"
+      "note": "Mixing is officially excluded, and practised where the change of chainline is allowed for."
     }
   ],
   "conflicts": [
@@ -1313,274 +1582,5 @@ export const squareTaperIso: SquareTaperRecord = {
   "missing": [
     "Texts of ISO 6695 and of the JIS drawings: no tolerance of the square, no size at the large end, no corner form, no shoulder, no gauge dimension of the arm bore.",
     "Any published measurement of the travel of an arm on the taper, of its press, or of the loss of bolt preload in riding."
-  ],
-  "family": "square-taper",
-  "geometry": {
-    "sets": [
-      {
-        "id": "taper-jp-ham-2013",
-        "acrossFlatsAtEndMm": {
-          "value": 12.5,
-          "unit": "mm",
-          "standing": "secondary",
-          "sources": [
-            "taper-jp-ham-2013"
-          ],
-          "set": "taper-jp-ham-2013",
-          "note": "Read from a document of a part maker."
-        },
-        "faceAngleDeg": {
-          "value": 2,
-          "unit": "deg",
-          "standing": "secondary",
-          "sources": [
-            "taper-jp-ham-2013"
-          ],
-          "set": "taper-jp-ham-2013",
-          "note": "Per face or included is not said."
-        },
-        "interpreted": [
-          {
-            "field": "faceAngleDeg",
-            "why": "The source says 2 degrees without saying per face or included; read as per face, since no source says included."
-          }
-        ]
-      },
-      {
-        "id": "taper-jp-sizes-2014",
-        "acrossFlatsAtEndMm": {
-          "value": 12.5,
-          "unit": "mm",
-          "standing": "secondary",
-          "sources": [
-            "taper-jp-sizes-2014"
-          ],
-          "set": "taper-jp-sizes-2014",
-          "note": "Labelled as the size at the root end of the taper."
-        },
-        "flatLengthMm": {
-          "value": 18,
-          "unit": "mm",
-          "standing": "secondary",
-          "sources": [
-            "taper-jp-sizes-2014"
-          ],
-          "set": "taper-jp-sizes-2014"
-        },
-        "interpreted": [
-          {
-            "field": "acrossFlatsAtEndMm",
-            "why": "The wording puts this figure at the root of the taper; every other source with the same figure puts it at the tip, so it is read there."
-          }
-        ]
-      },
-      {
-        "id": "taper-de-wiki",
-        "acrossFlatsAtEndMm": {
-          "value": 12.5,
-          "unit": "mm",
-          "standing": "secondary",
-          "sources": [
-            "taper-de-wiki"
-          ],
-          "set": "taper-de-wiki"
-        },
-        "faceAngleDeg": {
-          "value": 2,
-          "unit": "deg",
-          "standing": "secondary",
-          "sources": [
-            "taper-de-wiki"
-          ],
-          "set": "taper-de-wiki",
-          "note": "Per face, against the axis."
-        },
-        "interpreted": []
-      },
-      {
-        "id": "taper-fr-workshop-wiki",
-        "acrossFlatsAtEndMm": {
-          "value": 12.5,
-          "unit": "mm",
-          "standing": "secondary",
-          "sources": [
-            "taper-fr-workshop-wiki"
-          ],
-          "set": "taper-fr-workshop-wiki"
-        },
-        "faceAngleDeg": {
-          "value": 2.083333,
-          "unit": "deg",
-          "standing": "secondary",
-          "sources": [
-            "taper-fr-workshop-wiki"
-          ],
-          "set": "taper-fr-workshop-wiki",
-          "note": "Two degrees and five minutes, as decimal degrees.",
-          "alternatives": [
-            {
-              "value": 2.05,
-              "unit": "deg",
-              "standing": "secondary",
-              "sources": [
-                "taper-fr-workshop-wiki"
-              ],
-              "set": "taper-fr-workshop-wiki",
-              "note": "The same figure read as a decimal."
-            }
-          ]
-        },
-        "interpreted": [
-          {
-            "field": "faceAngleDeg",
-            "why": "Written 2 deg 05: read as two degrees five minutes, could also be a decimal."
-          }
-        ]
-      },
-      {
-        "id": "taper-nl-workshop-first-maker",
-        "acrossFlatsAtEndMm": {
-          "value": 12.6,
-          "unit": "mm",
-          "standing": "secondary",
-          "sources": [
-            "taper-nl-workshop"
-          ],
-          "set": "taper-nl-workshop-first-maker",
-          "note": "First of two bearing makers quoted."
-        },
-        "interpreted": []
-      },
-      {
-        "id": "taper-nl-workshop-second-maker",
-        "acrossFlatsAtEndMm": {
-          "value": 12.5,
-          "unit": "mm",
-          "standing": "secondary",
-          "sources": [
-            "taper-nl-workshop"
-          ],
-          "set": "taper-nl-workshop-second-maker",
-          "note": "Second of two bearing makers quoted."
-        },
-        "interpreted": []
-      }
-    ],
-    "fallback": {
-      "faceAngleDeg": {
-        "value": 2,
-        "unit": "deg",
-        "standing": "secondary",
-        "sources": [
-          "taper-cad-spec",
-          "taper-de-wiki",
-          "taper-de-wiki-older",
-          "taper-tech-notes"
-        ],
-        "note": "Per face, against the axis; opposite faces include twice as much.",
-        "alternatives": [
-          {
-            "value": 2.083333,
-            "unit": "deg",
-            "standing": "secondary",
-            "sources": [
-              "taper-fr-workshop-wiki"
-            ],
-            "note": "Two degrees and five minutes, as decimal degrees. The page writes 2 deg 05, which could also be a decimal."
-          },
-          {
-            "value": 2.05,
-            "unit": "deg",
-            "standing": "secondary",
-            "sources": [
-              "taper-fr-myths"
-            ],
-            "note": "Half of 4.10 included, said to hold for both tapers; 4.10 could also be 4 deg 10 min, which is twice 2 deg 05 min."
-          }
-        ]
-      },
-      "flatLengthMm": {
-        "value": 18,
-        "unit": "mm",
-        "standing": "secondary",
-        "sources": [
-          "taper-jp-sizes-2014"
-        ],
-        "note": "There is no agreement on the length between makers."
-      }
-    },
-    "handFitShoulderGapMm": {
-      "value": 2,
-      "unit": "mm",
-      "lower": 1,
-      "upper": 3,
-      "standing": "judgement",
-      "sources": [],
-      "note": "How far the inner face of an arm, pushed on by hand, stands from the inner end of the flats of its own standard. No gauge dimension of an arm bore is published; a trial fit replaces this."
-    },
-    "handFitEndGapMm": {
-      "value": 2.5,
-      "unit": "mm",
-      "lower": 1.5,
-      "upper": 3.5,
-      "standing": "judgement",
-      "sources": [],
-      "note": "How far the bolt seat of an arm, pushed on by hand, stands proud of the spindle end of its own standard. No gauge dimension of an arm bore is published; a trial fit replaces this."
-    },
-    "claims": [
-      {
-        "id": "shoulder",
-        "statement": "The flats end in a shoulder of varying shape, angle and length on which the inner face of the arm should not bear.",
-        "standing": "secondary",
-        "sources": [
-          "taper-fr-workshop-wiki"
-        ]
-      },
-      {
-        "id": "bore-flats",
-        "statement": "The flats of the bore are usually plane but can be slightly crowned.",
-        "standing": "secondary",
-        "sources": [
-          "taper-fr-workshop-wiki"
-        ]
-      },
-      {
-        "id": "ends-narrower",
-        "statement": "The ISO taper is the longer one and so ends narrower.",
-        "standing": "secondary",
-        "sources": [
-          "taper-de-wiki",
-          "taper-de-wiki-older",
-          "taper-tech-notes"
-        ]
-      },
-      {
-        "id": "other-sizes",
-        "statement": "Other sizes exist besides JIS and ISO; one old Italian family is slightly narrower and longer than ISO, and nothing modern fits it.",
-        "standing": "secondary",
-        "sources": [
-          "taper-de-wiki",
-          "taper-de-wiki-older",
-          "taper-fr-workshop-wiki"
-        ]
-      },
-      {
-        "id": "outlier-14",
-        "statement": "An anonymous answer calls the ISO square 14 mm wide; kept apart as an outlier.",
-        "standing": "secondary",
-        "sources": [
-          "taper-anonymous-answers"
-        ],
-        "value": {
-          "value": 14,
-          "unit": "mm",
-          "standing": "secondary",
-          "sources": [
-            "taper-anonymous-answers"
-          ],
-          "note": "Outlier: in no set."
-        }
-      }
-    ]
-  }
+  ]
 };
