@@ -1,0 +1,120 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+import { type CliHost, runCli } from './index.ts';
+
+const job = JSON.stringify({
+  format: 'spindlewright-job-1',
+  title: 'Demo',
+  date: '2026-11-25',
+  bike: 'an invented bike',
+  side: 'drive',
+  interface: { spindle: 'square-taper-jis', arm: 'square-taper-jis' },
+  trialFit: { endGapMm: 5, shoulderGapMm: 5 },
+});
+
+function host(files: Record<string, string>): CliHost & { out: string; err: string; written: Record<string, string> } {
+  const state = {
+    out: '',
+    err: '',
+    written: {} as Record<string, string>,
+    readText: (path: string): string => {
+      const text = files[path];
+      if (text === undefined) throw new Error('no such file');
+      return text;
+    },
+    writeText: (path: string, text: string): void => {
+      state.written[path] = text;
+    },
+    print: (text: string): void => {
+      state.out += text;
+    },
+    complain: (text: string): void => {
+      state.err += text;
+    },
+  };
+  return state;
+}
+
+describe('runCli', () => {
+  it.each([
+    ['text', 'DEMO'],
+    ['markdown', '# Demo'],
+    ['html', '<!doctype html>'],
+    ['json', '{'],
+  ])('prints the sheet as %s', (form, start) => {
+    const fake = host({ 'a.json': job });
+    expect(runCli(['job', 'a.json', '--as', form], fake)).toBe(0);
+    expect(fake.out.startsWith(start)).toBe(true);
+    expect(fake.written).toEqual({});
+  });
+
+  it('writes the page and says where, on standard error so that the sheet stays clean', () => {
+    const fake = host({ 'a.json': job });
+    expect(runCli(['job', 'a.json', '--html', 'out/a.html'], fake)).toBe(0);
+    expect(fake.written['out/a.html']).toContain('<svg');
+    expect(fake.err).toBe('wrote out/a.html\n');
+  });
+
+  it('refuses a misspelt field with its path, what came, what is allowed and the nearest name, and writes nothing', () => {
+    const fake = host({ 'a.json': job.replace('shoulderGapMm', 'sholderGapMm') });
+    expect(runCli(['job', 'a.json', '--html', 'a.html'], fake)).toBe(2);
+    expect(fake.written).toEqual({});
+    expect(fake.out).toBe('');
+    for (const part of ['trialFit.sholderGapMm', 'came:', 'allowed:', 'nearest: shoulderGapMm']) {
+      expect(fake.err).toContain(part);
+    }
+  });
+
+  it.each([
+    [['job', 'a.json'], '{ not json', 'is not JSON'],
+    [['job'], job, 'one job file'],
+    [['job', 'a.json', 'b.json'], job, 'one job file'],
+    [['job', 'a.json', '--as', 'pdf'], job, 'allowed text, markdown, html, json'],
+    [['job', 'a.json', '--color'], job, 'color'],
+    [['jobs', 'a.json'], job, 'unknown verb "jobs"'],
+  ])('refuses %j', (args, text, complaint) => {
+    const fake = host({ 'a.json': text });
+    expect(runCli(args, fake)).toBe(2);
+    expect(fake.err).toContain(complaint);
+    expect(fake.out).toBe('');
+  });
+
+  it('tells a file that cannot be read from one that is refused', () => {
+    expect(runCli(['job', 'none.json'], host({}))).toBe(1);
+  });
+
+  it('prints its usage', () => {
+    const fake = host({});
+    expect(runCli(['help'], fake)).toBe(0);
+    expect(fake.out).toContain('spindlewright job FILE');
+  });
+});
+
+describe('the command itself', () => {
+  const main = fileURLToPath(new URL('./main.ts', import.meta.url));
+  const run = (args: string[]) =>
+    spawnSync(process.execPath, ['--conditions=@spindlewright/source', main, ...args], { encoding: 'utf8' });
+
+  it('makes the folder of the page, leaves no half page, and exits 0', () => {
+    const folder = mkdtempSync(join(tmpdir(), 'spindlewright-'));
+    writeFileSync(join(folder, 'a.json'), job);
+    const page = join(folder, 'deep', 'a.html');
+    const done = run(['job', join(folder, 'a.json'), '--html', page]);
+    expect(done.status).toBe(0);
+    expect(readFileSync(page, 'utf8')).toContain('</html>');
+    expect(readdirSync(join(folder, 'deep'))).toEqual(['a.html']);
+  });
+
+  it('exits 2 and writes nothing for a refused job', () => {
+    const folder = mkdtempSync(join(tmpdir(), 'spindlewright-'));
+    writeFileSync(join(folder, 'a.json'), job.replace('"endGapMm":5', '"endGapMm":-5'));
+    const done = run(['job', join(folder, 'a.json'), '--html', join(folder, 'a.html')]);
+    expect(done.status).toBe(2);
+    expect(done.stderr).toContain('trialFit.endGapMm');
+    expect(readdirSync(folder)).toEqual(['a.json']);
+  });
+});

@@ -1,0 +1,47 @@
+import { type DomainIssue, hardLimits } from '@spindlewright/quantity';
+import type { Job, Reading } from './job.ts';
+
+/** Pairs of fields where the first may not lie wholly above the second. */
+type Order = readonly [path: string, value: Reading | undefined, otherPath: string, other: Reading | undefined];
+
+/** Finds fields of a job that cannot both be true. @internal */
+export function contradictions(job: Job): DomainIssue[] {
+  const { spindle = {}, arm = {} } = job;
+  const seat = arm.boltSeatFromMouthMm;
+  const orders: Order[] = [
+    ['spindle.flatLengthMm', spindle.flatLengthMm, 'spindle.shoulderFromEndMm', spindle.shoulderFromEndMm],
+    ['spindle.endChamferMm', spindle.endChamferMm, 'spindle.flatLengthMm', spindle.flatLengthMm],
+    ['arm.mouthChamferMm', arm.mouthChamferMm, 'arm.boreLengthMm', arm.boreLengthMm],
+    ['arm.seatIntrusionMm', arm.seatIntrusionMm, 'arm.boltSeatFromMouthMm', seat],
+    ['trialFit.endGapMm', job.trialFit?.endGapMm, 'arm.boltSeatFromMouthMm', seat],
+    ['trialFit.shoulderGapMm', job.trialFit?.shoulderGapMm, 'spindle.shoulderFromEndMm', spindle.shoulderFromEndMm],
+  ];
+  const issues = orders.flatMap(orderIssue);
+  if (job.trialFit !== undefined && Object.values(job.trialFit).every((gap) => gap === undefined)) {
+    issues.push({ path: 'trialFit', received: 'no gap', allowed: 'endGapMm, shoulderGapMm or both' });
+  }
+  for (const key of ['title', 'bike'] as const) {
+    if (job[key].trim() === '') issues.push({ path: key, received: JSON.stringify(job[key]), allowed: 'some words' });
+  }
+  if (!isCalendarDate(job.date)) {
+    issues.push({ path: 'date', received: JSON.stringify(job.date), allowed: 'a date of the calendar, YYYY-MM-DD' });
+  }
+  return issues;
+}
+
+function orderIssue([path, value, otherPath, other]: Order): DomainIssue[] {
+  if (value === undefined || other === undefined) return [];
+  const lower = hardLimits(value).lower;
+  const upper = hardLimits(other).upper;
+  return lower <= upper
+    ? []
+    : [{ path, received: `at least ${lower}`, allowed: `no more than ${otherPath}, which is at most ${upper}` }];
+}
+
+function isCalendarDate(text: string): boolean {
+  const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text);
+  if (match === null) return false;
+  const [year, month, day] = match.slice(1).map(Number) as [number, number, number];
+  const date = new Date(Date.UTC(year, month - 1, day));
+  return date.getUTCFullYear() === year && date.getUTCMonth() === month - 1 && date.getUTCDate() === day;
+}

@@ -1,0 +1,113 @@
+import type { Datum } from '@spindlewright/quantity';
+
+/** What the sheet takes when the job does not say; each is a datum with its standing, and is named on the sheet. */
+export const jobDefaults = {
+  /** Half-width of a depth-rod reading. */
+  depthReading: {
+    value: 0.1,
+    unit: 'mm',
+    standing: 'judgement',
+    sources: [],
+    note: 'half-width of a depth-rod reading at the stand',
+  },
+  /** Half-width of a caliper reading across flats. */
+  caliperReading: {
+    value: 0.02,
+    unit: 'mm',
+    standing: 'judgement',
+    sources: [],
+    note: 'half-width of a caliper reading across flats',
+  },
+  /** Half-width of the plane in which a caliper jaw bears. */
+  caliperPlane: {
+    value: 0.25,
+    unit: 'mm',
+    standing: 'judgement',
+    sources: [],
+    note: 'half-width of the place where the jaw bears',
+  },
+  /** Half-width of any other length read. */
+  lengthReading: {
+    value: 0.2,
+    unit: 'mm',
+    standing: 'judgement',
+    sources: [],
+    note: 'half-width of a length or diameter read with a caliper on an edge',
+  },
+  /** Friction of flats whose state is not known: the bounds of greased and dry flats together. */
+  unknownFlats: {
+    value: 0.17,
+    lower: 0.1,
+    upper: 0.3,
+    unit: '1',
+    standing: 'judgement',
+    sources: [],
+    note: 'steel spindle in an aluminium arm, state not known',
+  },
+  /** Friction of a lubricated thread and head. */
+  lubricatedThread: {
+    value: 0.12,
+    lower: 0.08,
+    upper: 0.16,
+    unit: '1',
+    standing: 'secondary',
+    sources: ['vdi-2230-2001-quoted'],
+    note: 'friction class B; the nominal is its middle',
+  },
+  /** Friction of a dry thread and head. */
+  dryThread: {
+    value: 0.19,
+    lower: 0.14,
+    upper: 0.24,
+    unit: '1',
+    standing: 'secondary',
+    sources: ['vdi-2230-2001-quoted'],
+    note: 'friction class C; the nominal is its middle',
+  },
+  /** Friction of a thread and head whose state is not known. */
+  unknownThread: {
+    value: 0.15,
+    lower: 0.08,
+    upper: 0.24,
+    unit: '1',
+    standing: 'secondary',
+    sources: ['vdi-2230-2001-quoted'],
+    note: 'friction classes B and C together',
+  },
+  /** Yield strength of the arm. */
+  armYield: {
+    value: 400,
+    lower: 241,
+    upper: 483,
+    unit: 'MPa',
+    standing: 'judgement',
+    sources: ['material-properties-pipe'],
+    note: 'alloys of arms are not marked: design yields of 6061-T6 (35 ksi) and 7075-T6 (70 ksi) as bounds, 2014-T6 (58 ksi) between',
+  },
+  /** Diameter of the boss. */
+  bossDiameter: {
+    value: 36,
+    lower: 32,
+    upper: 42,
+    unit: 'mm',
+    standing: 'judgement',
+    sources: [],
+    note: 'boss of an aluminium arm round the square hole',
+  },
+  /** Outer diameter of the face on which bolt head or washer bears. */
+  bearingOuter: {
+    value: 16,
+    unit: 'mm',
+    standing: 'judgement',
+    sources: [],
+    note: 'washer or flange of an M8 crank bolt; it has to pass the 22 mm puller thread',
+  },
+  /** Hole under the bolt head. */
+  bearingHole: {
+    value: 8.4,
+    unit: 'mm',
+    standing: 'judgement',
+    sources: [],
+    note: 'washer hole of an M8 bolt',
+  },
+} as const satisfies Record<string, Datum>;

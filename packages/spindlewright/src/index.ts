@@ -1,0 +1,17 @@
+/**
+ * The whole crank-arm job: readings in, a job sheet with verdict, drawing and cautions out.
+ *
+ * @packageDocumentation
+ */
+export { jobDefaults } from './defaults.ts';
+export type { ArmReadings, Fixing, FlatReading, Job, Reading, SpindleReadings } from './job.ts';
+export { messages } from './messages/en.ts';
+export type { Provenance } from './provenance.ts';
+export { readJob } from './read-job.ts';
+export { renderHtml } from './render-html.ts';
+export { renderMarkdown } from './render-markdown.ts';
+export { renderText } from './render-text.ts';
+export type { PressPlan, SeatBasis, SeatPart, SeatWay } from './seat-part.ts';
+export type { Block, FitState, JobSheet, Section } from './sheet.ts';
+export { version } from './version.ts';
+export { workJob } from './work-job.ts';

@@ -1,0 +1,88 @@
+import type { Measurand } from '@spindlewright/quantity';
+
+/** A reading as a job gives it: a number in the unit of the field's name, with or without its bounds. */
+export type Reading = Measurand;
+
+/** One reading across two opposite flats. */
+export interface FlatReading {
+  /** Across flats, mm. */
+  acrossFlatsMm: Reading;
+  /** Where the jaw bears, mm: from the end face inward on a spindle, from the mouth outward in an arm. */
+  atMm: Reading;
+  /** Which pair of flats it spans. */
+  pair: 'a' | 'b';
+}
+
+/** What was read on the spindle; what is missing is taken from the standard's record. */
+export interface SpindleReadings {
+  /** Readings across the flats. */
+  flats?: readonly FlatReading[];
+  /** Face angle against the axis, deg. */
+  faceAngleDeg?: Reading;
+  /** Length of the flats from the end face, mm. */
+  flatLengthMm?: Reading;
+  /** Length of the chamfer at the end, mm. */
+  endChamferMm?: Reading;
+  /** Distance of the shoulder from the end face, mm. */
+  shoulderFromEndMm?: Reading;
+  /** Diameter over the turned corners, mm. */
+  cornerDiameterMm?: Reading;
+}
+
+/** What was read on the arm; what is missing is taken from the standard's record. */
+export interface ArmReadings {
+  /** Readings across the flats of the bore. */
+  flats?: readonly FlatReading[];
+  /** Face angle against the axis, deg. */
+  faceAngleDeg?: Reading;
+  /** Length of the square hole, mm. */
+  boreLengthMm?: Reading;
+  /** Depth of the bolt's seat from the mouth, mm. */
+  boltSeatFromMouthMm?: Reading;
+  /** How far washer or pilot reach into the hole, mm. */
+  seatIntrusionMm?: Reading;
+  /** Length of the chamfer at the mouth, mm. */
+  mouthChamferMm?: Reading;
+  /** Diameter of the boss round the hole, mm. */
+  bossDiameterMm?: Reading;
+  /** Yield strength of the alloy, if the part maker states it, MPa. */
+  yieldStrengthMPa?: Reading;
+}
+
+/** The fixing bolt or nut. */
+export interface Fixing {
+  /** Thread designation, such as `M8x1`. */
+  thread: string;
+  /** What is on thread and head. */
+  lubrication: 'lubricated' | 'dry' | 'unknown';
+}
+
+/** A job: the bike, the joint, and what was read on it. */
+export interface Job {
+  /** Format of the job. */
+  format: 'spindlewright-job-1';
+  /** Title. */
+  title: string;
+  /** Date, `YYYY-MM-DD`; the sheet never looks at a clock. */
+  date: string;
+  /** True for an invented example. */
+  invented?: boolean;
+  /** The bike in a few words. */
+  bike: string;
+  /** Side of the arm. */
+  side: 'drive' | 'non-drive';
+  /** Interface of spindle and arm: an id of the interface records each. */
+  interface: { spindle: string; arm: string };
+  /** What was read on the spindle. */
+  spindle?: SpindleReadings;
+  /** What was read on the arm. */
+  arm?: ArmReadings;
+  /** The two clearances with the arm pushed on by hand, mm. */
+  trialFit?: { endGapMm?: Reading; shoulderGapMm?: Reading };
+  /** State of the flats when the arm is pressed on. */
+  flats?: 'greased' | 'dry' | 'unknown';
+  /** The fixing; `M8x1` with unknown lubrication when absent. */
+  fixing?: Fixing;
+  /** Torque the part maker asks for, Nm; the trade range when absent. */
+  partMakerTorqueNm?: Reading;
+}

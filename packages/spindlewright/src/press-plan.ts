@@ -1,0 +1,61 @@
+import { type Limits, limitsOf, type Measurand } from '@spindlewright/quantity';
+import { flatFriction } from '@spindlewright/taper';
+import { preloadRange, threadFor } from '@spindlewright/torque';
+import { tradeTorques } from '@spindlewright/torque/data';
+import { jobDefaults } from './defaults.ts';
+import type { Job } from './job.ts';
+import type { PressPlan } from './seat-part.ts';
+
+/** Joint of the trade torques that a square taper's fixing belongs to. */
+const JOINT = 'square-taper-bolt';
+
+/** A hand torque wrench of the common kind; its permissible deviation is in the torque data. */
+const TOOL = 'click-wrench-iso-6789';
+
+/** What presses the arm on: torque, preload with its range, friction of the flats. @internal */
+export function pressPlan(job: Job): PressPlan {
+  const fixing = job.fixing ?? { thread: 'M8x1', lubrication: 'unknown' as const };
+  const flats = job.flats ?? 'unknown';
+  const rows = tradeTorques.filter((row) => row.joint === JOINT);
+  const torqueNm: Measurand = job.partMakerTorqueNm ?? mostAgreed(rows.map((row) => [row.minNm, row.maxNm] as const));
+  const friction = threadFrictionOf(fixing.lubrication);
+  const range = preloadRange({
+    torqueNm,
+    tool: TOOL,
+    thread: threadFor(fixing.thread),
+    threadFriction: friction,
+    bearingFriction: friction,
+    bearing: {
+      outerDiameterMm: jobDefaults.bearingOuter.value,
+      holeDiameterMm: jobDefaults.bearingHole.value,
+    },
+  });
+  return {
+    torqueNm: range.torqueNm,
+    torqueFrom: job.partMakerTorqueNm === undefined ? 'trade-range' : 'part-maker',
+    tradeTorques: rows.map(({ id, minNm, maxNm, sources }) => ({ id, lowerNm: minNm, upperNm: maxNm, sources })),
+    preloadN: range.preloadN,
+    flatsFriction: flatsFrictionOf(flats),
+    flats,
+    thread: fixing.thread,
+    lubrication: fixing.lubrication,
+  };
+}
+
+/** One setting has to be named: the lowest torque that most of the ranges contain. The sheet keeps the ranges apart. */
+function mostAgreed(ranges: readonly (readonly [number, number])[]): number {
+  const ends = ranges.flat().sort((a, b) => a - b);
+  const support = (torque: number): number =>
+    ranges.filter(([lower, upper]) => lower <= torque && torque <= upper).length;
+  const most = Math.max(...ends.map(support));
+  return ends.find((torque) => support(torque) === most) ?? 0;
+}
+
+function threadFrictionOf(lubrication: PressPlan['lubrication']): Limits {
+  const { lubricatedThread, dryThread, unknownThread } = jobDefaults;
+  return limitsOf({ lubricated: lubricatedThread, dry: dryThread, unknown: unknownThread }[lubrication]);
+}
+
+function flatsFrictionOf(flats: PressPlan['flats']): Limits {
+  return limitsOf({ ...flatFriction, unknown: jobDefaults.unknownFlats }[flats]);
+}

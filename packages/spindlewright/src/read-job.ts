@@ -1,0 +1,105 @@
+import {
+  checkInput,
+  convert,
+  DomainError,
+  type DomainIssue,
+  isDomainError,
+  parseQuantity,
+} from '@spindlewright/quantity';
+import { contradictions } from './contradictions.ts';
+import type { Job } from './job.ts';
+import { jobFields } from './job-fields.ts';
+
+/**
+ * Reads a job from plain data, such as a parsed JSON file, and refuses it with every fault found.
+ *
+ * @remarks
+ * Formula: none. A text in a field whose name ends in a unit (`endGapMm`, `partMakerTorqueNm`) is read as a number with a
+ * unit and converted; then names, types, ranges and contradictions between fields are checked.
+ *
+ * Validity: any value. Ranges are those of bicycle cranks: across flats 8 to 25 mm, face angle 0.5 to 5 deg, torque up to
+ * 120 Nm.
+ *
+ * Accuracy: conversions by exact factors.
+ *
+ * @param input - The data.
+ * @returns The job, with numbers in the units of the names.
+ * @throws {@link DomainError} naming the path of each fault, what came, what is allowed and the nearest name.
+ * @example
+ * ```ts
+ * import { readJob } from 'spindlewright';
+ * const job = readJob({
+ *   format: 'spindlewright-job-1',
+ *   title: 'Demo',
+ *   date: '2026-11-25',
+ *   bike: 'an invented bike',
+ *   side: 'drive',
+ *   interface: { spindle: 'square-taper-jis', arm: 'square-taper-jis' },
+ *   trialFit: { endGapMm: '0.1 in' },
+ * });
+ * job.trialFit; // => { endGapMm: 2.54 }
+ * ```
+ * @see The project's own job form.
+ */
+export function readJob(input: unknown): Job {
+  const issues: DomainIssue[] = [];
+  const resolved = resolveUnits(input, '', issues);
+  const unreadable = new Set(issues.map((issue) => issue.path));
+  issues.push(...fieldIssues(resolved).filter((issue) => !unreadable.has(issue.path)));
+  refuse(issues);
+  const job = resolved as Job;
+  refuse(contradictions(job));
+  return job;
+}
+
+function fieldIssues(resolved: unknown): readonly DomainIssue[] {
+  try {
+    checkInput({ where: 'readJob', value: resolved, fields: jobFields });
+    return [];
+  } catch (error) {
+    if (!isDomainError(error)) throw error;
+    return error.issues;
+  }
+}
+
+function refuse(issues: readonly DomainIssue[]): void {
+  const [first, ...rest] = issues;
+  if (first !== undefined) throw new DomainError('readJob', [first, ...rest]);
+}
+
+const UNIT_OF_SUFFIX = [
+  ['Mm', 'mm'],
+  ['Nm', 'Nm'],
+  ['Deg', 'deg'],
+  ['MPa', 'MPa'],
+] as const;
+
+function resolveUnits(value: unknown, path: string, issues: DomainIssue[]): unknown {
+  if (Array.isArray(value)) return value.map((item, index) => resolveUnits(item, `${path}[${index}]`, issues));
+  if (typeof value !== 'object' || value === null) return value;
+  // fromEntries defines own properties, so that a key such as __proto__ stays data and is refused as unknown.
+  return Object.fromEntries(
+    Object.entries(value).map(([key, item]) => {
+      const at = path === '' ? key : `${path}.${key}`;
+      const unit = UNIT_OF_SUFFIX.find(([suffix]) => key.endsWith(suffix))?.[1];
+      if (unit === undefined || typeof item !== 'string') return [key, resolveUnits(item, at, issues)];
+      return [key, readText(item, unit, at, issues)];
+    }),
+  );
+}
+
+function readText(text: string, unit: 'mm' | 'Nm' | 'deg' | 'MPa', path: string, issues: DomainIssue[]): unknown {
+  try {
+    const quantity = parseQuantity(text);
+    return convert(quantity.value, quantity.unit as typeof unit, unit);
+  } catch (error) {
+    if (!isDomainError(error)) throw error;
+    issues.push({
+      path,
+      received: JSON.stringify(text.slice(0, 60)),
+      allowed: `a number in ${unit}, or a text with a unit that converts to ${unit}`,
+      ...(error.nearest === undefined ? {} : { nearest: error.nearest }),
+    });
+    return text;
+  }
+}

@@ -1,0 +1,106 @@
+import { checkRenderable } from './check-renderable.ts';
+import { escapeHtml } from './escape-html.ts';
+import { type Block, type JobSheet, type Section, STATE_WORDS } from './sheet.ts';
+import { sheetCss } from './sheet-css.ts';
+
+const SEVERITY_WORDS = { stop: 'Stop', caution: 'Caution', note: 'Note' } as const;
+
+/**
+ * Writes a job sheet as one self-contained HTML page with its drawings, for a screen or for A4 and Letter paper.
+ *
+ * @remarks
+ * Formula: none; no script, no outside request; light and dark follow the reader's setting, print is always light.
+ *
+ * Validity: any sheet that `workJob` gave, also after a round trip through JSON. The job's own words are escaped; the
+ * drawings are trusted, since they come from the drawing package.
+ *
+ * Accuracy: numbers are printed as the sheet words them; the sheet's own fields carry them unrounded.
+ *
+ * @param sheet - The sheet.
+ * @returns The page as text.
+ * @throws {@link DomainError} when the object is no job sheet.
+ * @example
+ * ```ts
+ * import { renderHtml, workJob } from 'spindlewright';
+ * const sheet = workJob({
+ *   format: 'spindlewright-job-1',
+ *   title: 'Demo <1>',
+ *   date: '2026-11-25',
+ *   bike: 'an invented bike',
+ *   side: 'drive',
+ *   interface: { spindle: 'square-taper-jis', arm: 'square-taper-jis' },
+ *   trialFit: { endGapMm: 3, shoulderGapMm: 3 },
+ * });
+ * renderHtml(sheet).includes('<title>Demo &lt;1&gt;</title>'); // => true
+ * ```
+ * @see WHATWG HTML Living Standard.
+ */
+export function renderHtml(sheet: JobSheet): string {
+  checkRenderable('renderHtml', sheet);
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="color-scheme" content="light dark">
+<title>${escapeHtml(sheet.title)}</title>
+<style>${sheetCss}</style>
+</head>
+<body>
+<main>
+<header>
+<p class="facts">${sheet.invented ? 'Invented example · ' : ''}${escapeHtml(sheet.date)} · ${escapeHtml(
+    sheet.side,
+  )} side · ${escapeHtml(sheet.bike)}</p>
+<h1>${escapeHtml(sheet.title)}</h1>
+<p class="answer ${sheet.state}"><strong>${STATE_WORDS[sheet.state]}.</strong> ${escapeHtml(sheet.headline)}</p>
+</header>
+${sheet.sections.map(sectionHtml).join('\n')}
+</main>
+</body>
+</html>
+`;
+}
+
+const sectionHtml = (section: Section): string =>
+  `<section id="${escapeHtml(section.id)}" aria-labelledby="h-${escapeHtml(section.id)}">
+<h2 id="h-${escapeHtml(section.id)}">${escapeHtml(section.title)}</h2>
+${section.blocks.map(blockHtml).join('\n')}
+</section>`;
+
+function blockHtml(block: Block): string {
+  switch (block.kind) {
+    case 'paragraph':
+      return `<p>${escapeHtml(block.text)}</p>`;
+    case 'list': {
+      const tag = block.ordered ? 'ol' : 'ul';
+      return `<${tag}>${block.items.map((item) => `<li>${escapeHtml(item)}</li>`).join('')}</${tag}>`;
+    }
+    case 'findings':
+      return `<ul class="findings">${block.findings
+        .map(
+          (finding) =>
+            `<li class="${finding.severity}"><strong>${SEVERITY_WORDS[finding.severity]}</strong> ${escapeHtml(finding.message)}</li>`,
+        )
+        .join('')}</ul>`;
+    case 'drawing':
+      return `<figure><div class="narrow">${block.narrowSvg}</div><div class="wide">${block.wideSvg}</div></figure>`;
+    case 'table':
+      return `<div class="table" role="region" tabindex="0" aria-label="${escapeHtml(block.caption)}"><table>
+<caption>${escapeHtml(block.caption)}</caption>
+<thead><tr>${block.head.map((cell) => `<th scope="col">${escapeHtml(cell)}</th>`).join('')}</tr></thead>
+<tbody>${block.rows
+        .map(
+          (row) =>
+            `<tr>${row
+              .map((cell, index) =>
+                index === 0
+                  ? `<th scope="row">${escapeHtml(cell)}</th>`
+                  : `<td data-head="${escapeHtml(block.head[index] ?? '')}">${escapeHtml(cell)}</td>`,
+              )
+              .join('')}</tr>`,
+        )
+        .join('\n')}</tbody>
+</table></div>`;
+  }
+}

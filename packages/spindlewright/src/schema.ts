@@ -1,0 +1,142 @@
+import { mateResultSchema } from '@spindlewright/interfaces/schema';
+import { findingSchema, limitsSchema, measurandSchema } from '@spindlewright/quantity/schema';
+import type { SeatPrediction } from '@spindlewright/taper';
+import { seatPredictionSchema } from '@spindlewright/taper/schema';
+import { z } from 'zod/v4';
+import type { Job, Reading } from './job.ts';
+import type { Provenance } from './provenance.ts';
+import type { PressPlan, SeatPart, SeatWay } from './seat-part.ts';
+import type { Block, JobSheet, Section } from './sheet.ts';
+
+const reading: z.ZodType<Reading> = measurandSchema;
+
+const flats = z
+  .array(z.strictObject({ acrossFlatsMm: reading, atMm: reading, pair: z.enum(['a', 'b']) }))
+  .min(1)
+  .exactOptional();
+
+/** Schema of a {@link Job} whose texts with units have been read; `readJob` checks ranges and contradictions besides. */
+export const jobSchema: z.ZodType<Job> = z.strictObject({
+  format: z.literal('spindlewright-job-1'),
+  title: z.string().min(1),
+  date: z.iso.date(),
+  invented: z.boolean().exactOptional(),
+  bike: z.string().min(1),
+  side: z.enum(['drive', 'non-drive']),
+  interface: z.strictObject({ spindle: z.string(), arm: z.string() }),
+  spindle: z
+    .strictObject({
+      flats,
+      faceAngleDeg: reading.exactOptional(),
+      flatLengthMm: reading.exactOptional(),
+      endChamferMm: reading.exactOptional(),
+      shoulderFromEndMm: reading.exactOptional(),
+      cornerDiameterMm: reading.exactOptional(),
+    })
+    .exactOptional(),
+  arm: z
+    .strictObject({
+      flats,
+      faceAngleDeg: reading.exactOptional(),
+      boreLengthMm: reading.exactOptional(),
+      boltSeatFromMouthMm: reading.exactOptional(),
+      seatIntrusionMm: reading.exactOptional(),
+      mouthChamferMm: reading.exactOptional(),
+      bossDiameterMm: reading.exactOptional(),
+      yieldStrengthMPa: reading.exactOptional(),
+    })
+    .exactOptional(),
+  trialFit: z
+    .strictObject({ endGapMm: reading.exactOptional(), shoulderGapMm: reading.exactOptional() })
+    .exactOptional(),
+  flats: z.enum(['greased', 'dry', 'unknown']).exactOptional(),
+  fixing: z
+    .strictObject({ thread: z.string().min(1), lubrication: z.enum(['lubricated', 'dry', 'unknown']) })
+    .exactOptional(),
+  partMakerTorqueNm: reading.exactOptional(),
+});
+
+/** Schema of a {@link Block}. */
+export const blockSchema: z.ZodType<Block> = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('paragraph'), text: z.string() }),
+  z.strictObject({ kind: z.literal('list'), ordered: z.boolean(), items: z.array(z.string()) }),
+  z.strictObject({
+    kind: z.literal('table'),
+    caption: z.string(),
+    head: z.array(z.string()),
+    rows: z.array(z.array(z.string())),
+  }),
+  z.strictObject({ kind: z.literal('findings'), findings: z.array(findingSchema) }),
+  z.strictObject({
+    kind: z.literal('drawing'),
+    narrowSvg: z.string(),
+    wideSvg: z.string(),
+    description: z.string(),
+  }),
+]);
+
+/** Schema of a {@link Section}. */
+export const sectionSchema: z.ZodType<Section> = z.strictObject({
+  id: z.string().min(1),
+  title: z.string().min(1),
+  blocks: z.array(blockSchema),
+});
+
+/** Schema of a {@link SeatWay}. */
+export const seatWaySchema: z.ZodType<SeatWay> = z.strictObject({
+  basis: z.enum(['trial-fit', 'readings', 'published-set']),
+  set: z.string(),
+  // A sheet always has both shapes, so nothing of its prediction is unknown; the leaf's schema allows for less.
+  prediction: seatPredictionSchema as z.ZodType<SeatPrediction>,
+  assumed: z.array(z.string()),
+  sources: z.array(z.string()),
+});
+
+/** Schema of a {@link PressPlan}. */
+export const pressPlanSchema: z.ZodType<PressPlan> = z.strictObject({
+  torqueNm: limitsSchema,
+  torqueFrom: z.enum(['part-maker', 'trade-range']),
+  tradeTorques: z.array(
+    z.strictObject({ id: z.string(), lowerNm: z.number(), upperNm: z.number(), sources: z.array(z.string()) }),
+  ),
+  preloadN: limitsSchema,
+  flatsFriction: limitsSchema,
+  flats: z.enum(['greased', 'dry', 'unknown']),
+  thread: z.string(),
+  lubrication: z.enum(['lubricated', 'dry', 'unknown']),
+});
+
+/** Schema of a {@link SeatPart}. */
+export const seatPartSchema: z.ZodType<SeatPart> = z.strictObject({
+  lead: seatWaySchema,
+  others: z.array(seatWaySchema),
+  press: pressPlanSchema,
+  mate: mateResultSchema,
+  drawing: z.strictObject({ narrowSvg: z.string(), wideSvg: z.string(), description: z.string() }),
+});
+
+/** Schema of a {@link Provenance}. */
+export const provenanceSchema: z.ZodType<Provenance> = z.strictObject({
+  versions: z.record(z.string(), z.string()),
+  dataEdition: z.string(),
+  sources: z.array(z.string()),
+});
+
+/** Schema of a {@link JobSheet}. */
+export const jobSheetSchema: z.ZodType<JobSheet> = z.strictObject({
+  format: z.literal('spindlewright-sheet-1'),
+  title: z.string(),
+  date: z.iso.date(),
+  invented: z.boolean(),
+  bike: z.string(),
+  side: z.enum(['drive', 'non-drive']),
+  state: z.enum(['fits', 'does-not-fit', 'cannot-tell']),
+  missingFact: z.string().exactOptional(),
+  headline: z.string(),
+  forOwner: z.array(z.string()),
+  seat: seatPartSchema,
+  findings: z.array(findingSchema),
+  cautions: z.array(z.string()),
+  sections: z.array(sectionSchema),
+  provenance: provenanceSchema,
+});

@@ -1,0 +1,54 @@
+import type { MateResult } from '@spindlewright/interfaces';
+import type { Limits } from '@spindlewright/quantity';
+import type { SeatPrediction } from '@spindlewright/taper';
+
+/** How the seat is known, best first. */
+export type SeatBasis = 'trial-fit' | 'readings' | 'published-set';
+
+/** One way of knowing the seat, and what it predicts. */
+export interface SeatWay {
+  /** How the seat is known. */
+  basis: SeatBasis;
+  /** Name of the published set that fills in what was not read. */
+  set: string;
+  /** What the press does to the arm, by this way of knowing; lengths in mm. */
+  prediction: SeatPrediction;
+  /** Paths of shape fields that come from the set and not from a reading. */
+  assumed: readonly string[];
+  /** Ids of the sources of the set. */
+  sources: readonly string[];
+}
+
+/** The press that the prediction reckons with. */
+export interface PressPlan {
+  /** Torque to set, with what the torque tool makes of it, Nm. */
+  torqueNm: Limits;
+  /** Where the torque comes from. */
+  torqueFrom: 'part-maker' | 'trade-range';
+  /** What the trade is found to use, each source apart, Nm. */
+  tradeTorques: readonly { id: string; lowerNm: number; upperNm: number; sources: readonly string[] }[];
+  /** Bolt preload, which presses the arm on, N. */
+  preloadN: Limits;
+  /** Friction of the flats, dimensionless. */
+  flatsFriction: Limits;
+  /** State of the flats. */
+  flats: 'greased' | 'dry' | 'unknown';
+  /** Thread designation of the fixing. */
+  thread: string;
+  /** What is on thread and head. */
+  lubrication: 'lubricated' | 'dry' | 'unknown';
+}
+
+/** The seat part of a job sheet. */
+export interface SeatPart {
+  /** The way that leads: trial fit, else readings, else the published set that leaves the least room. */
+  lead: SeatWay;
+  /** What other ways of knowing say. */
+  others: readonly SeatWay[];
+  /** The press reckoned with. */
+  press: PressPlan;
+  /** Whether the two interfaces go together by name, and the shift by set. */
+  mate: MateResult;
+  /** The section drawing to scale, as SVG for a phone and for a wide page, with its text alternative. */
+  drawing: { narrowSvg: string; wideSvg: string; description: string };
+}

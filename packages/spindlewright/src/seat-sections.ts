@@ -1,0 +1,157 @@
+import { convert, type Limits } from '@spindlewright/quantity';
+import type { PressPlan, SeatPart, SeatWay } from './seat-part.ts';
+import { basisWords, gapWords, limitsWords, pathWords, plain, verdictWords } from './seat-words.ts';
+import type { Section } from './sheet.ts';
+
+/** The sections of the sheet that speak of the seat. @internal */
+export function seatSections(seat: SeatPart): Section[] {
+  return [seatSection(seat), otherWaysSection(seat), pressSection(seat)];
+}
+
+function seatSection({ lead, drawing }: SeatPart): Section {
+  const { handFit, pressed, travelMm, pressReached, sensitivity } = lead.prediction;
+  const [top] = sensitivity;
+  return {
+    id: 'seat',
+    title: 'Where the arm seats',
+    blocks: [
+      {
+        kind: 'table',
+        caption: `By ${basisWords[lead.basis]}: nominal (lower to upper limit)`,
+        head: ['clearance', 'pushed on by hand', 'pressed'],
+        rows: [
+          ['end gap: bolt seat to spindle end', gapWords(handFit.endGapMm), gapWords(pressed.endGapMm)],
+          [
+            'shoulder gap: arm to wall or run-out',
+            limitsWords(handFit.shoulderGapMm, 'mm'),
+            gapWords(pressed.shoulderGapMm),
+          ],
+          ['flats in use', limitsWords(handFit.engagedLengthMm, 'mm'), limitsWords(pressed.engagedLengthMm, 'mm')],
+        ],
+      },
+      {
+        kind: 'paragraph',
+        text: `The press moves the arm ${limitsWords(travelMm, 'mm')} further on; ${percentWords(pressReached)} of that is reached before anything stops it.`,
+      },
+      { kind: 'drawing', ...drawing },
+      ...(top === undefined || Math.abs(top.effectMm) < 0.05
+        ? []
+        : [
+            {
+              kind: 'paragraph' as const,
+              text: `What moves this prediction most: ${pathWords(top.path)}, ${plain(Math.abs(top.effectMm), 1)} mm of seat within its limits.`,
+            },
+          ]),
+    ],
+  };
+}
+
+const percentWords = ({ lower, nominal, upper }: Limits): string => {
+  const [a, b, c] = [lower, nominal, upper].map((share) => Math.floor(share * 100 + 1e-9));
+  return a === c ? `${b} %` : `${b} % (${a} to ${c})`;
+};
+
+function otherWaysSection({ lead, others, mate }: SeatPart): Section {
+  const row = (way: SeatWay): string[] => [
+    way.basis === 'published-set' ? `set ${way.set}` : basisWords[way.basis],
+    gapWords(way.prediction.pressed.endGapMm),
+    gapWords(way.prediction.pressed.shoulderGapMm),
+    verdictWords[way.prediction.verdict],
+  ];
+  const published = others.filter((way) => way.basis === 'published-set');
+  const verdicts = new Map<string, number>();
+  for (const way of published) {
+    const words = verdictWords[way.prediction.verdict];
+    verdicts.set(words, (verdicts.get(words) ?? 0) + 1);
+  }
+  const counts = [...verdicts].map(([words, count]) => `${count} of ${published.length} say "${words}"`).join(', ');
+  return {
+    id: 'other-ways',
+    title: 'What the other ways of knowing say',
+    blocks: [
+      {
+        kind: 'table',
+        caption: 'Pressed, each way apart; the published sets disagree and are not averaged',
+        head: ['way', 'end gap', 'shoulder gap', 'verdict'],
+        rows: [lead, ...others].map(row),
+      },
+      ...(published.length === 0
+        ? []
+        : [
+            {
+              kind: 'paragraph' as const,
+              text: `Published sizes alone: ${counts}. No arm-bore size is published; the sets' arms are derived from how an arm sits on a spindle of its own standard (judgement). ${
+                lead.basis === 'published-set'
+                  ? 'Only a trial fit settles it.'
+                  : `The ${basisWords[lead.basis]} comes before them.`
+              }`,
+            },
+          ]),
+      ...shiftBlocks(mate),
+    ],
+  };
+}
+
+function shiftBlocks(mate: SeatPart['mate']): Section['blocks'] {
+  if (mate.verdict !== 'mates-with-shift' || mate.shiftMm.length === 0) return [];
+  const shifts = mate.shiftMm.map((entry) => entry.shiftMm.nominal);
+  const least = Math.min(...shifts.map(Math.abs));
+  const most = Math.max(...shifts.map(Math.abs));
+  const way = (shifts[0] ?? 0) > 0 ? 'deeper, toward the frame' : 'farther out, away from the frame';
+  return [
+    {
+      kind: 'paragraph',
+      text: `Mixed tapers: by the published sets this arm sits ${plain(least, 1)} to ${plain(most, 1)} mm ${way}, than on a spindle of its own standard, and chainline and pedal move with it. The other mix goes the other way.`,
+    },
+    {
+      kind: 'paragraph',
+      text: `Claims in print of that shift, none of them measured on these parts: ${mate.claims
+        .map(
+          ({ value, statement, sources }) =>
+            `${value === undefined ? statement.replace(/\.$/, '') : `${value.value} ${value.unit}`} [${sources.join(', ')}]`,
+        )
+        .join('; ')}.`,
+    },
+  ];
+}
+
+const FLATS_WORDS: Readonly<Record<PressPlan['flats'], string>> = {
+  greased: 'Flats: thin grease, as the job says.',
+  dry: 'Flats: clean and dry, as the job says.',
+  unknown: 'Flats: the job does not say; decide greased or dry before pressing and write it down.',
+};
+
+function pressSection({ press, lead }: SeatPart): Section {
+  const target = press.torqueNm.nominal;
+  const { verdict } = lead.prediction;
+  const refused = verdict !== 'seats' && verdict !== 'marginal';
+  const items = [
+    FLATS_WORDS[press.flats],
+    press.lubrication === 'unknown'
+      ? `Thread ${press.thread} and bolt head: the job does not say; grease or oil both, washer in place.`
+      : `Thread ${press.thread} and bolt head: ${press.lubrication}, as the job says; washer in place.`,
+    `Tighten to ${plain(target, 0)} Nm (${plain(convert(target, 'Nm', 'lbf.in'), 0)} lbf.in), ${
+      press.torqueFrom === 'part-maker'
+        ? "the part maker's value."
+        : "the value that most sources of the trade allow; the part maker's value goes first if you have it."
+    }`,
+    `Reckon with ${plain(press.preloadN.nominal / 1000, 0)} kN of preload (${plain(press.preloadN.lower / 1000, 0)} to ${plain(press.preloadN.upper / 1000, 0)} kN): friction decides, not the wrench.`,
+    'If it goes solid before half a turn after snug, stop and look: the bolt is on the spindle end or the arm on the wall.',
+    'Measure the end gap again when tight, and check the torque once after the first ride. If it turns each time, stop re-tightening and take the arm off.',
+  ];
+  return {
+    id: 'press',
+    title: refused ? 'How it would be pressed, if it could be' : 'How to press it',
+    blocks: [
+      ...(refused
+        ? [
+            {
+              kind: 'paragraph' as const,
+              text: 'Do not press this pair: the list says what the figures above reckon with.',
+            },
+          ]
+        : []),
+      { kind: 'list', ordered: !refused, items },
+    ],
+  };
+}

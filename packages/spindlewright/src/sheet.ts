@@ -1,0 +1,61 @@
+import type { Finding } from '@spindlewright/quantity';
+import type { Provenance } from './provenance.ts';
+import type { SeatPart } from './seat-part.ts';
+
+/** One of the three answers a shop can act on. */
+export type FitState = 'fits' | 'does-not-fit' | 'cannot-tell';
+
+/** The three answers in words. @internal */
+export const STATE_WORDS = { fits: 'Fits', 'does-not-fit': 'Does not fit', 'cannot-tell': 'Cannot tell yet' } as const;
+
+/** A piece of a sheet, independent of the output form. */
+export type Block =
+  | { kind: 'paragraph'; text: string }
+  | { kind: 'list'; ordered: boolean; items: readonly string[] }
+  | { kind: 'table'; caption: string; head: readonly string[]; rows: readonly (readonly string[])[] }
+  | { kind: 'findings'; findings: readonly Finding[] }
+  | { kind: 'drawing'; narrowSvg: string; wideSvg: string; description: string };
+
+/** A headed part of a sheet. */
+export interface Section {
+  /** Stable id, such as `seat`. */
+  id: string;
+  /** Heading. */
+  title: string;
+  /** Its content in reading order. */
+  blocks: readonly Block[];
+}
+
+/** What comes out of a job: the figures, what to make of them, and the sheet in reading order. */
+export interface JobSheet {
+  /** Format of this object. */
+  format: 'spindlewright-sheet-1';
+  /** Title of the job. */
+  title: string;
+  /** Date of the job as given, `YYYY-MM-DD`. */
+  date: string;
+  /** True when the job is an invented example. */
+  invented: boolean;
+  /** The bike in the job's words. */
+  bike: string;
+  /** Side of the arm. */
+  side: 'drive' | 'non-drive';
+  /** What a shop can act on. */
+  state: FitState;
+  /** The one fact that would decide, when the state is `cannot-tell`. */
+  missingFact?: string;
+  /** The verdict in one line. */
+  headline: string;
+  /** The matter in at most three sentences, for the owner of the bike. */
+  forOwner: readonly string[];
+  /** The seat: prediction, ways of knowing it, what the published sets say. */
+  seat: SeatPart;
+  /** Everything worth saying, gravest first. */
+  findings: readonly Finding[];
+  /** Standing cautions of the sheet. */
+  cautions: readonly string[];
+  /** The sheet itself, in reading order. */
+  sections: readonly Section[];
+  /** Versions, data edition and sources that stand behind it. */
+  provenance: Provenance;
+}

@@ -1,0 +1,15 @@
+import { defineConfig } from 'vitest/config';
+
+const conditions = ['@spindlewright/source', 'module', 'import', 'default'];
+
+/** Pages and drawings in a real browser; needs Chromium (`CHROMIUM`, else /usr/bin/chromium). */
+export default defineConfig({
+  resolve: { conditions },
+  ssr: { resolve: { conditions } },
+  test: {
+    reporters: ['default', ['json', { outputFile: 'tests/.out/browser.json' }]],
+    include: ['tests/browser/**/*.test.ts'],
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
+  },
+});
