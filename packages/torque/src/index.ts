@@ -5,21 +5,32 @@
  */
 export { type AssemblyLimit, assemblyLimit, type Strength } from './assembly-limit.ts';
 export type { Bearing, RoundBearing, SquareBearing } from './bearing.ts';
+export { type BoltSegment, boltStiffness } from './bolt-stiffness.ts';
+export { checkFixing, type FixingCheck } from './check-fixing.ts';
+export type { ColumnJoint, NumberColumn } from './columns.ts';
 export { dataEdition } from './data-edition.ts';
+export type { FixingBolt, FixingNut, FixingSurroundings } from './fixing-input.ts';
+export type { FixingStage } from './fixing-stage.ts';
+export { frustumStiffness } from './frustum-stiffness.ts';
+export { type HandForce, handForce } from './hand-force.ts';
+export { type HeadPressure, headPressure } from './head-pressure.ts';
 export type { FrictionJoint, JointTorques, NutFactorJoint, TorqueMethod, TorqueSplit } from './joint.ts';
+export type { TorqueFindingCode } from './messages/en.ts';
 export { metricThread } from './metric-thread.ts';
 export { type PreloadFromTorque, preloadFromTorque } from './preload-from-torque.ts';
-export {
-  type PreloadCorner,
-  type PreloadRange,
-  type PreloadRangeInput,
-  preloadRange,
-  type StrengthUse,
-} from './preload-range.ts';
+export { preloadFromTorqueColumns } from './preload-from-torque-columns.ts';
+export { type PreloadCorner, type PreloadRange, type PreloadRangeInput, preloadRange } from './preload-range.ts';
 export { type PropertyClass, propertyClass } from './property-class.ts';
+export { type SettlingLoss, settlingLoss } from './settling-loss.ts';
+export type { StrengthUse } from './strength-use.ts';
+export { type StrippingEngagement, strippingEngagement } from './stripping-engagement.ts';
+export { type TargetTorque, targetTorque } from './target-torque.ts';
 export type { Hand, Thread } from './thread.ts';
 export { threadFor } from './thread-for.ts';
 export { type ToolTorque, toolTorque } from './tool-torque.ts';
 export { type TorqueFromPreload, torqueFromPreload } from './torque-from-preload.ts';
+export { torqueFromPreloadColumns } from './torque-from-preload-columns.ts';
+export { type TorqueTable, type TorqueTableRow, torqueTable } from './torque-table.ts';
 export { unifiedThread } from './unified-thread.ts';
 export { version } from './version.ts';
+export { type WrenchSetting, wrenchSetting } from './wrench-setting.ts';

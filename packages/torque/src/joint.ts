@@ -1,5 +1,5 @@
 import { checkInput, type FieldSpecs, type Finding } from '@spindlewright/quantity';
-import { type Bearing, bearingFindings, bearingSpec, checkRing, ringOf } from './bearing.ts';
+import { type Bearing, type BearingRing, bearingFindings, bearingSpec, checkRing, ringOf } from './bearing.ts';
 import { raise } from './raise.ts';
 import { type Thread, threadFields } from './thread.ts';
 
@@ -81,8 +81,8 @@ export interface LeverArms {
 
 const COS_HALF_PROFILE = 0.8660254037844387; // cos 30 degrees: the flank presses harder than the axis by its inverse
 
-/** Lever arms by the formula asked for. @internal */
-export function leverArms(joint: FrictionJoint | NutFactorJoint): LeverArms {
+/** Lever arms by the formula asked for; a ring worked out before saves doing it again. @internal */
+export function leverArms(joint: FrictionJoint | NutFactorJoint, known?: BearingRing): LeverArms {
   const { thread } = joint;
   const pitchMm = thread.pitchMm / (2 * Math.PI);
   if ('nutFactor' in joint) {
@@ -90,7 +90,7 @@ export function leverArms(joint: FrictionJoint | NutFactorJoint): LeverArms {
     return { pitchMm, threadMm: 0, bearingMm: 0, tightenMm, loosenMm: tightenMm - 2 * pitchMm };
   }
   const { method = 'exact', threadFriction, bearingFriction } = joint;
-  const ring = ringOf(joint.bearing);
+  const ring = known ?? ringOf(joint.bearing);
   const flankFriction = threadFriction / COS_HALF_PROFILE;
   const radius = thread.pitchDiameterMm / 2;
   const frictionRadiusMm = method === 'nut-factor' ? ring.evenPressureRadiusMm : ring.customaryRadiusMm;

@@ -7,11 +7,12 @@ import {
   type Limits,
   type Measurand,
 } from '@spindlewright/quantity';
-import { type Strength, strengthSpec, twistPerPull, withPlainStrength, yieldOf } from './assembly-limit.ts';
+import { type Strength, strengthSpec, withPlainStrength, yieldOf } from './assembly-limit.ts';
 import { type Bearing, bearingFindings, bearingSpec, checkRing } from './bearing.ts';
 import { dataEdition } from './data-edition.ts';
 import { leverArms, type TorqueMethod, unusualFriction } from './joint.ts';
 import { raise } from './raise.ts';
+import { type StrengthUse, strengthUse } from './strength-use.ts';
 import { type Thread, threadFields } from './thread.ts';
 import { toolSpec, toolTorque } from './tool-torque.ts';
 
@@ -45,16 +46,6 @@ export interface PreloadCorner {
   threadFriction: number;
   /** Friction under the head. */
   bearingFriction: number;
-}
-
-/** How far the bolt is used. */
-export interface StrengthUse {
-  /** Yield strength in MPa. */
-  yieldStrengthMPa: number;
-  /** Equivalent stress of pull and twist in MPa over the whole range. */
-  equivalentStressMPa: Limits;
-  /** The same as a share of the yield strength. */
-  utilisation: Limits;
 }
 
 /** Preload that a tightening may make, with its bounds. */
@@ -186,7 +177,7 @@ export function preloadRange(input: PreloadRangeInput): PreloadRange {
     const bolt = yieldOf(input.propertyClass, input.thread);
     for (const id of [...bolt.sources, 'vdi-2230-2001-quoted']) sources.add(id);
     findings.push(...bolt.findings);
-    strength = useOf(input, bolt.yieldStrengthMPa, corners, preloadAt);
+    strength = strengthUse(input.thread, bolt.yieldStrengthMPa, corners, preloadAt);
     const limitPercent = 100 * (input.utilisation ?? 0.9);
     const utilisationPercent = 100 * strength.utilisation.upper;
     if (utilisationPercent > 100) findings.push(raise('beyond-yield', 'stop', { utilisationPercent }));
@@ -219,49 +210,4 @@ function looseningLimits(torqueNm: Limits, corners: Corners, shareAt: (corner: P
     nominal: product(torqueNm.nominal, shareAt(corners.nominal)),
     upper: product(most < 0 ? torqueNm.lower : torqueNm.upper, most),
   };
-}
-
-function useOf(
-  input: PreloadRangeInput,
-  yieldStrengthMPa: number,
-  corners: Corners,
-  preloadAt: (corner: PreloadCorner) => number,
-): StrengthUse {
-  const { thread } = input;
-  const stressAt = (corner: PreloadCorner): number => {
-    const twist = twistPerPull(thread, corner.threadFriction, 'plastic');
-    return (preloadAt(corner) / thread.stressAreaMm2) * Math.sqrt(1 + 3 * twist ** 2);
-  };
-  const { lower, upper } = corners;
-  // At the highest head friction and the lowest torque the stress has at most one lowest point between the ends of the
-  // thread friction; golden-section search finds it, the ends included.
-  const lowest = minimumOver(upper.threadFriction, lower.threadFriction, (threadFriction) =>
-    stressAt({ ...lower, threadFriction }),
-  );
-  const equivalentStressMPa = {
-    lower: lowest,
-    nominal: stressAt(corners.nominal),
-    upper: Math.max(stressAt(upper), stressAt({ ...upper, threadFriction: lower.threadFriction })),
-  };
-  return {
-    yieldStrengthMPa,
-    equivalentStressMPa,
-    utilisation: {
-      lower: equivalentStressMPa.lower / yieldStrengthMPa,
-      nominal: equivalentStressMPa.nominal / yieldStrengthMPa,
-      upper: equivalentStressMPa.upper / yieldStrengthMPa,
-    },
-  };
-}
-
-function minimumOver(from: number, to: number, f: (x: number) => number): number {
-  const ratio = (Math.sqrt(5) - 1) / 2;
-  let [a, b] = [from, to];
-  for (let i = 0; i < 60; i++) {
-    const left = b - ratio * (b - a);
-    const right = a + ratio * (b - a);
-    if (f(left) < f(right)) b = right;
-    else a = left;
-  }
-  return Math.min(f(from), f(to), f((a + b) / 2));
 }

@@ -32,8 +32,8 @@ export interface TorqueFromPreload extends JointTorques {
  *
  * Accuracy: the inverse of `preloadFromTorque` to 1e-15. The long form meets the handbook example to 0.01 %; the VDI form
  * lies within 2 % of it for usual threads. Even pressure and mean diameter differ by 1.3 % of the radius at an outer
- * diameter of 1.5 holes. On a 12.7 mm square even wear instead of even pressure gives 0.3 to 3 % less radius for faces
- * of 18 to 26 mm.
+ * diameter of 1.5 holes. On a 12.7 mm square even wear instead of even pressure would give 0.8 % (face of 18 mm) to 3.1 %
+ * (26 mm) less radius.
  *
  * @param input - `preloadN` at least 0 in N; `thread`; `threadFriction`, `bearingFriction` above 0 to 1; `bearing` in mm;
  * `method`. With `method: 'nut-factor'` a `nutFactor` may stand in place of frictions and bearing.

@@ -14,6 +14,8 @@ export type TorqueFindingCode =
   | 'head-pressure-high'
   | 'left-hand-thread'
   | 'lumped-friction'
+  | 'may-be-short'
+  | 'may-bottom'
   | 'member-yields-unknown'
   | 'nearly-bottoms'
   | 'nut-runs-out-of-thread'
@@ -23,9 +25,10 @@ export type TorqueFindingCode =
   | 'self-loosening'
   | 'settled-slack'
   | 'shank-jams'
+  | 'spindle-thread-assumed'
   | 'square-hole-under-head'
   | 'stop-unknown'
-  | 'strips-before-bolt'
+  | 'strips-under-load'
   | 'torque-is-no-measure-of-clamp'
   | 'washer-missing'
   | 'wrong-thread';
@@ -33,7 +36,7 @@ export type TorqueFindingCode =
 /** English templates of the finding codes that this package may raise. */
 export const messages: Readonly<Record<TorqueFindingCode, string>> = {
   'bottoms-in-hole':
-    'The bolt meets the end of the thread in the spindle {overlapMm:1} mm before its head can press: it feels tight and clamps nothing. Fit a shorter bolt or the right washer; do not ride.',
+    'The bolt meets the end of the thread in the spindle at least {overlapMm:1} mm before its head can press: it feels tight and clamps nothing. Fit a shorter bolt or the right washer; do not ride.',
   'bottoms-when-pressed':
     'The bolt is free at hand fit, but the arm moves in by up to {travelMm:1} mm as it is pressed and then the bolt meets the end of the thread: it goes solid while the arm is still loose. Fit a shorter bolt or the right washer; do not ride.',
   'beyond-assembly-limit':
@@ -41,7 +44,7 @@ export const messages: Readonly<Record<TorqueFindingCode, string>> = {
   'beyond-yield':
     'At the low end of friction the bolt reaches {utilisationPercent:0} % of its yield strength: it would stretch for good. Do not tighten this far.',
   'bolt-too-short':
-    'Only {engagementMm:1} mm of thread carries where {neededMm:1} mm is wanted ({neededDiameters:2} diameters): the thread can strip. Fit a longer bolt; do not ride.',
+    'At most {engagementMm:1} mm of thread carries where {neededMm:1} mm is wanted ({neededDiameters:2} diameters): the thread can strip. Fit a longer bolt; do not ride.',
   'exact-torque-assumed':
     'The torque was given as one exact number: no hand tool sets it so. Name the tool, or give limits.',
   'few-turns-at-start': 'At hand fit the fixing holds by {turns:1} turns only: do not pull the arm on with so few.',
@@ -57,6 +60,10 @@ export const messages: Readonly<Record<TorqueFindingCode, string>> = {
     'The pressure under the head is {pressureMPa:0} MPa, beyond the limiting {limitMPa:0} MPa: the head sinks in and the preload fades. Put a larger or thicker washer under it.',
   'left-hand-thread': 'The thread is left-handed: it tightens anticlockwise.',
   'lumped-friction': 'One nut factor holds all friction: what part the thread and the head take cannot be told.',
+  'may-be-short':
+    'Between {lowerMm:1} and {upperMm:1} mm of thread carries where {neededMm:1} mm is wanted: whether it is enough cannot be told from these measurements.',
+  'may-bottom':
+    'Between {lowerMm:1} and {upperMm:1} mm is left before the fixing meets the end of its thread (below 0: it meets it): measure closer before tightening.',
   'member-yields-unknown':
     'Without the limiting pressure of the part under the head it cannot be told whether the head sinks in.',
   'nearly-bottoms':
@@ -72,11 +79,13 @@ export const messages: Readonly<Record<TorqueFindingCode, string>> = {
   'settled-slack': 'Settling takes up the whole preload: the joint is slack.',
   'shank-jams':
     'The plain shank of the bolt reaches the thread of the spindle {overlapMm:1} mm before the head can press: it feels tight and clamps nothing. Fit a bolt threaded far enough up; do not ride.',
+  'spindle-thread-assumed':
+    'The thread of the spindle was not given and is taken to be {fixingThread}: M8 and M10 come with fine and coarse pitch.',
   'square-hole-under-head':
     'The hole under the head is square: the friction radius assumes even pressure on the ring that remains.',
   'stop-unknown':
     'Neither the depth of the thread nor that of the hole is known: whether the bolt meets its end cannot be told. Measure it with a rod.',
-  'strips-before-bolt': 'The thread strips at {strippingForceN:0} N, before the bolt breaks at {boltForceN:0} N.',
+  'strips-under-load': 'The thread strips at {strippingForceN:0} N, below the load of {loadN:0} N.',
   'torque-is-no-measure-of-clamp':
     "Torque is a poor measure of preload: the part maker's instructions come first, and a bolt that turns on without getting firmer, or goes solid at once, needs a look by a qualified mechanic before anybody rides.",
   'washer-missing':

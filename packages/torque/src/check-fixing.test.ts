@@ -1,0 +1,188 @@
+import { describe, expect, it } from 'vitest';
+import { refusal } from '../test/refusal.ts';
+import { checkFixing } from './check-fixing.ts';
+import type { FixingBolt, FixingNut } from './fixing-input.ts';
+import { threadFor } from './thread-for.ts';
+
+const thread = threadFor('M8x1');
+// Worked by hand: tip at hand fit 22 - 1.5 - 2.5 = 18, pressed 22 - 1.5 - (2.5 - 1) = 19 below the spindle's end.
+const bolt: FixingBolt = {
+  fixing: 'bolt',
+  thread,
+  spindleThread: thread,
+  lengthUnderHeadMm: 22,
+  threadDepthMm: 21,
+  washerThicknessMm: 1.5,
+  endGapMm: 2.5,
+  travelMm: 1,
+  bearing: { outerDiameterMm: 20, squareHoleMm: 12.6 },
+};
+const stud = threadFor('M10x1.25');
+// The nut's face stands 2 + 1.6 = 3.6 from the spindle's end at hand fit, 2.6 pressed.
+const nut: FixingNut = {
+  fixing: 'nut',
+  thread: stud,
+  spindleThread: stud,
+  nutHeightMm: 8,
+  studLengthMm: 14,
+  threadRunoutMm: 2,
+  washerThicknessMm: 1.6,
+  endGapMm: 2,
+  travelMm: 1,
+};
+
+const outcome = (input: FixingBolt | FixingNut) => {
+  const { state, missing, findings } = checkFixing(input);
+  return { state, missing, codes: findings.map((finding) => finding.code) };
+};
+
+describe('a bolt', () => {
+  it('dives deeper while the arm is pressed', () => {
+    const { handFit, pressed } = checkFixing(bolt);
+    expect(handFit.tipDepthMm?.nominal).toBe(18);
+    expect(pressed.tipDepthMm?.nominal).toBe(19);
+    expect(handFit.clearanceMm?.nominal).toBe(3);
+    expect(pressed.clearanceMm?.nominal).toBe(2);
+    expect(pressed.engagementMm.nominal).toBe(19);
+    expect(pressed.engagedTurns.nominal).toBe(19);
+    expect(outcome(bolt)).toEqual({ state: 'fits', missing: null, codes: [] });
+  });
+
+  it('is fine at hand fit and solid when tight: named for what it is', () => {
+    expect(outcome({ ...bolt, threadDepthMm: 18.5 })).toEqual({
+      state: 'does-not-fit',
+      missing: null,
+      codes: ['bottoms-when-pressed'],
+    });
+    expect(outcome({ ...bolt, threadDepthMm: 17.5 }).codes).toEqual(['bottoms-in-hole']);
+  });
+
+  it('just fits where its tip meets the end of the thread, with a word of caution up to one pitch', () => {
+    expect(outcome({ ...bolt, threadDepthMm: 19 })).toMatchObject({ state: 'fits', codes: ['nearly-bottoms'] });
+    expect(outcome({ ...bolt, threadDepthMm: 19.99 }).codes).toEqual(['nearly-bottoms']);
+    expect(outcome({ ...bolt, threadDepthMm: 20 }).codes).toEqual([]);
+  });
+
+  it('takes the hole for the thread when only that is known, and the shallower of both', () => {
+    const { threadDepthMm: _, ...open } = bolt;
+    expect(outcome({ ...open, holeDepthMm: 18.5 }).codes).toEqual(['bottoms-when-pressed']);
+    expect(outcome({ ...bolt, holeDepthMm: 18.5 }).codes).toEqual(['bottoms-when-pressed']);
+    expect(outcome({ ...bolt, threadDepthMm: 18.5, holeDepthMm: 30 }).codes).toEqual(['bottoms-when-pressed']);
+    expect(outcome(open)).toEqual({ state: 'cannot-tell', missing: 'threadDepthMm', codes: ['stop-unknown'] });
+  });
+
+  it('cannot be told when it meets the end in a part of the limits, and names the worst known length', () => {
+    const doubtful = outcome({
+      ...bolt,
+      threadDepthMm: { lower: 18.9, nominal: 19, upper: 19.1 },
+      travelMm: { lower: 0.5, nominal: 1, upper: 1.5 },
+    });
+    expect(doubtful).toEqual({ state: 'cannot-tell', missing: 'travelMm', codes: ['may-bottom'] });
+  });
+
+  it('needs one diameter of thread in steel, counted from where the thread begins', () => {
+    // Pressed tip at 19: thread from 11 to 19 is 8 mm.
+    expect(outcome({ ...bolt, threadStartMm: 11 }).codes).toEqual([]);
+    expect(outcome({ ...bolt, threadStartMm: 11.01 })).toMatchObject({
+      state: 'does-not-fit',
+      codes: ['bolt-too-short'],
+    });
+    expect(outcome({ ...bolt, threadStartMm: { lower: 10.9, nominal: 11, upper: 11.1 } })).toMatchObject({
+      state: 'cannot-tell',
+      codes: ['may-be-short'],
+    });
+    expect(outcome({ ...bolt, threadStartMm: 11, neededEngagementRatio: 1.25 }).codes).toEqual(['bolt-too-short']);
+  });
+
+  it('counts only its own thread: a shank that comes first jams', () => {
+    // Shank ends at 19 - 20 = -1 pressed: outside. At 19 - 15 = 4 it is inside and meets the first thread.
+    expect(outcome({ ...bolt, threadLengthMm: 20 }).codes).toEqual([]);
+    expect(outcome({ ...bolt, threadLengthMm: 15 })).toMatchObject({ state: 'does-not-fit', codes: ['shank-jams'] });
+    expect(outcome({ ...bolt, threadLengthMm: 15, threadStartMm: 4 }).codes).toEqual([]);
+    expect(outcome({ ...bolt, threadLengthMm: { lower: 18.5, nominal: 19, upper: 19.5 } })).toMatchObject({
+      state: 'cannot-tell',
+      missing: 'threadLengthMm',
+    });
+  });
+
+  it('is warned of few turns at the start', () => {
+    // Hand fit: gap 16 leaves 22 - 1.5 - 16 = 4.5 turns; gap 17 leaves 3.5.
+    const long = { ...bolt, travelMm: 15 };
+    expect(outcome({ ...long, endGapMm: 16 }).codes).toEqual([]);
+    expect(outcome({ ...long, endGapMm: 17 }).codes).toEqual(['few-turns-at-start']);
+  });
+
+  it('cannot dive deeper than the seat that meets the spindle end', () => {
+    expect(checkFixing({ ...bolt, endGapMm: 0.5, travelMm: 1 }).pressed.tipDepthMm?.nominal).toBe(20.5);
+    expect(checkFixing({ ...bolt, endGapMm: -1, travelMm: 1 }).handFit.tipDepthMm?.nominal).toBe(20.5);
+  });
+
+  it('of another thread does not belong there', () => {
+    for (const other of ['M8', 'M10x1', 'M8x1-LH']) {
+      expect(outcome({ ...bolt, spindleThread: threadFor(other) }).codes).toEqual(['wrong-thread']);
+    }
+    const { spindleThread: _, ...open } = bolt;
+    expect(outcome(open)).toMatchObject({ state: 'fits', codes: ['spindle-thread-assumed'] });
+  });
+
+  it('with a plain head straight on the square lacks its washer', () => {
+    const { washerThicknessMm: _, ...bare } = { ...bolt, lengthUnderHeadMm: 20.5 };
+    expect(outcome(bare)).toMatchObject({ state: 'does-not-fit', codes: ['washer-missing'] });
+    expect(outcome({ ...bare, washerThicknessMm: 0 }).codes).toEqual(['washer-missing']);
+    expect(outcome({ ...bare, head: 'flanged' }).codes).toEqual([]);
+    expect(outcome({ ...bare, bearing: { outerDiameterMm: 20, holeDiameterMm: 9 } }).codes).toEqual([]);
+    const small = { outerDiameterMm: 17, squareHoleMm: 12.6 };
+    expect(outcome({ ...bolt, bearing: small })).toMatchObject({ state: 'fits', codes: ['head-misses-corners'] });
+  });
+
+  it('equals its JSON round trip', () => {
+    const check = checkFixing({ ...bolt, threadDepthMm: 18.5 });
+    expect(JSON.parse(JSON.stringify(check))).toEqual(check);
+  });
+});
+
+describe('a nut', () => {
+  it('moves towards the foot of its stud while the arm is pressed', () => {
+    const { handFit, pressed } = checkFixing(nut);
+    expect(handFit.tipDepthMm).toBeNull();
+    expect(handFit.clearanceMm?.nominal).toBeCloseTo(1.6, 12);
+    expect(pressed.clearanceMm?.nominal).toBeCloseTo(0.6, 12);
+    expect(pressed.engagementMm.nominal).toBe(8);
+    expect(outcome(nut)).toMatchObject({ state: 'fits', codes: ['nearly-bottoms'] });
+  });
+
+  it('runs out of thread when nothing fills the gap', () => {
+    const { washerThicknessMm: _, ...bare } = nut;
+    expect(outcome(bare)).toEqual({ state: 'does-not-fit', missing: null, codes: ['nut-runs-out-of-thread'] });
+  });
+
+  it('wants its whole height on the stud', () => {
+    // Pressed face at 2.6: a stud of 10.6 fills the nut of 8.
+    expect(outcome({ ...nut, studLengthMm: 10.61 }).codes).toEqual(['nearly-bottoms']);
+    expect(outcome({ ...nut, studLengthMm: 10.5 }).codes).toEqual(['nearly-bottoms', 'bolt-too-short']);
+  });
+
+  it('cannot be told without the run-out of the stud', () => {
+    const { threadRunoutMm: _, ...open } = nut;
+    expect(outcome(open)).toMatchObject({ state: 'cannot-tell', missing: 'threadRunoutMm' });
+  });
+});
+
+describe('refusals', () => {
+  it.each([
+    [{ fixing: 'screw' }, 'fixing'],
+    [{ lengthUnderHeadMm: -1 }, 'lengthUnderHeadMm'],
+    [{ endGapMm: { lower: 3, nominal: 2, upper: 4 } }, 'endGapMm'],
+    [{ travelMm: -0.1 }, 'travelMm'],
+    [{ travelMm: undefined }, 'travelMm'],
+    [{ nutHeightMm: 8 }, 'nutHeightMm'],
+    [{ neededEngagementRatio: 0 }, 'neededEngagementRatio'],
+    [{ bearing: { outerDiameterMm: 12, squareHoleMm: 12.6 } }, 'bearing.squareHoleMm'],
+  ])('refuses %j', (change, path) => {
+    expect(refusal(() => checkFixing({ ...bolt, ...change } as never)).path).toBe(path);
+  });
+
+  it('refuses what is no object', () => {
+    expect(refusal(() => checkFixing(null as never)).path).toBe('');
+  });
+});

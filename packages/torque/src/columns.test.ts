@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest';
+import { refusal } from '../test/refusal.ts';
+import { metricThread } from './metric-thread.ts';
+import { preloadFromTorque } from './preload-from-torque.ts';
+import { preloadFromTorqueColumns } from './preload-from-torque-columns.ts';
+import { torqueFromPreload } from './torque-from-preload.ts';
+import { torqueFromPreloadColumns } from './torque-from-preload-columns.ts';
+
+const base = {
+  thread: metricThread({ nominalDiameterMm: 8, pitchMm: 1 }),
+  bearing: { outerDiameterMm: 20, squareHoleMm: 12.6, cornerReliefMm: 0.5 },
+};
+
+describe('column conversions', () => {
+  it.each(['exact', 'vdi-2230', 'nut-factor'] as const)('%s: give the numbers of the single ones', (method) => {
+    const frictions = [0.08, 0.12, 0.3];
+    const joint = { ...base, method, threadFriction: frictions, bearingFriction: 0.15 };
+    const preloads = Float64Array.of(0, 20_000, 30_000);
+    const { torqueNm, refused } = torqueFromPreloadColumns({ preloadN: preloads, ...joint });
+    const single = frictions.map(
+      (threadFriction, row) =>
+        torqueFromPreload({ ...base, method, threadFriction, bearingFriction: 0.15, preloadN: preloads[row] ?? 0 })
+          .torqueNm,
+    );
+    expect(Array.from(torqueNm)).toEqual(single);
+    expect(Array.from(refused)).toEqual([0, 0, 0]);
+    const back = preloadFromTorqueColumns({ torqueNm, ...joint });
+    expect(back.preloadN[1]).toBe(
+      preloadFromTorque({ ...base, method, threadFriction: 0.12, bearingFriction: 0.15, torqueNm: torqueNm[1] ?? 0 })
+        .preloadN,
+    );
+  });
+
+  it('mark bad rows and go on', () => {
+    const { preloadN, refused } = preloadFromTorqueColumns({
+      ...base,
+      torqueNm: [40, -1, Number.NaN, Number.POSITIVE_INFINITY, 40, 40, 40],
+      threadFriction: [0.1, 0.1, 0.1, 0.1, 0, 1.5, 1],
+      bearingFriction: [0.1, 0.1, 0.1, 0.1, 0.1, 0.1, Number.NaN],
+    });
+    expect(Array.from(refused)).toEqual([0, 1, 1, 1, 1, 1, 1]);
+    expect(Array.from(preloadN.slice(1))).toEqual([0, 0, 0, 0, 0, 0]);
+    expect(preloadN[0]).toBeGreaterThan(0);
+  });
+
+  it('refuse what is wrong with the whole', () => {
+    const joint = { ...base, threadFriction: 0.1, bearingFriction: 0.1 };
+    expect(refusal(() => preloadFromTorqueColumns({ ...joint, torqueNm: 40 as never })).path).toBe('torqueNm');
+    expect(refusal(() => torqueFromPreloadColumns({ ...joint, preloadN: null as never })).path).toBe('preloadN');
+    expect(refusal(() => torqueFromPreloadColumns({ ...joint, preloadN: [1, 2], threadFriction: [0.1] })).path).toBe(
+      'threadFriction',
+    );
+    expect(
+      refusal(() => torqueFromPreloadColumns({ ...base, preloadN: [1], bearingFriction: 0.1 } as never)).path,
+    ).toBe('threadFriction');
+    expect(refusal(() => torqueFromPreloadColumns({ ...joint, preloadN: [1], tool: 'x' } as never)).path).toBe('tool');
+  });
+});

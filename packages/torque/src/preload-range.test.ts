@@ -1,0 +1,125 @@
+import { describe, expect, it } from 'vitest';
+import { refusal } from '../test/refusal.ts';
+import { metricThread } from './metric-thread.ts';
+import { preloadFromTorque } from './preload-from-torque.ts';
+import { preloadRange } from './preload-range.ts';
+
+const classB = { lower: 0.08, nominal: 0.12, upper: 0.16 };
+const joint = {
+  torqueNm: 40,
+  tool: 'click-wrench-iso-6789',
+  thread: metricThread({ nominalDiameterMm: 8, pitchMm: 1 }),
+  threadFriction: classB,
+  bearingFriction: classB,
+  bearing: { outerDiameterMm: 16, holeDiameterMm: 9 },
+};
+const codesOf = (change: object): string[] =>
+  preloadRange({ ...joint, ...change }).findings.map((finding) => finding.code);
+
+describe('preloadRange', () => {
+  it('is the scalar conversion at its corners', () => {
+    const { preloadN, corners } = preloadRange(joint);
+    const at = (torqueNm: number, friction: number): number =>
+      preloadFromTorque({
+        torqueNm,
+        thread: joint.thread,
+        threadFriction: friction,
+        bearingFriction: friction,
+        bearing: joint.bearing,
+      }).preloadN;
+    expect(preloadN.lower).toBeCloseTo(at(40 * 0.96, 0.16), 8);
+    expect(preloadN.nominal).toBeCloseTo(at(40, 0.12), 8);
+    expect(preloadN.upper).toBeCloseTo(at(40 * 1.04, 0.08), 8);
+    expect(corners.lower).toEqual({ torqueNm: 38.4, threadFriction: 0.16, bearingFriction: 0.16 });
+    expect(corners.upper).toEqual({ torqueNm: 41.6, threadFriction: 0.08, bearingFriction: 0.08 });
+    expect(corners.nominal).toEqual({ torqueNm: 40, threadFriction: 0.12, bearingFriction: 0.12 });
+  });
+
+  it('adds the tool to limits and to readings of torque', () => {
+    expect(preloadRange({ ...joint, torqueNm: { lower: 38, nominal: 40, upper: 44 } }).torqueNm).toEqual({
+      lower: 38 * 0.96,
+      nominal: 40,
+      upper: 44 * 1.04,
+    });
+    const { tool: _, ...bare } = joint;
+    expect(preloadRange({ ...bare, torqueNm: { value: 40, standardUncertainty: 1 } }).torqueNm).toEqual({
+      lower: 37,
+      nominal: 40,
+      upper: 43,
+    });
+  });
+
+  it('gives the factor between its ends, and null where the torque may be 0', () => {
+    const range = preloadRange(joint);
+    expect(range.tighteningFactor).toBeCloseTo(range.preloadN.upper / range.preloadN.lower, 12);
+    const slack = preloadRange({ ...joint, torqueNm: { lower: 0, nominal: 1, upper: 2 } });
+    expect(slack.tighteningFactor).toBeNull();
+    expect(slack.preloadN.lower).toBe(0);
+  });
+
+  it('bounds the loosening torque below the tightening torque', () => {
+    const { looseningTorqueNm, torqueNm } = preloadRange(joint);
+    expect(looseningTorqueNm.lower).toBeGreaterThan(0);
+    expect(looseningTorqueNm.upper).toBeLessThan(torqueNm.upper);
+    const slippery = { lower: 0.005, nominal: 0.01, upper: 0.02 };
+    const range = preloadRange({ ...joint, threadFriction: slippery, bearingFriction: slippery });
+    expect(range.looseningTorqueNm.lower).toBeLessThan(0);
+    expect(range.findings.map((finding) => finding.code)).toContain('self-loosening');
+  });
+
+  it('says how far the bolt is used, and speaks up beyond the limit and beyond yield', () => {
+    expect(preloadRange(joint).strength).toBeUndefined();
+    const used = (propertyClass: string): [string[], number] => {
+      const { findings, strength } = preloadRange({ ...joint, torqueNm: 25, propertyClass });
+      return [
+        findings.filter((f) => f.code.startsWith('beyond')).map((f) => `${f.code} ${f.severity}`),
+        strength?.utilisation.upper ?? 0,
+      ];
+    };
+    const [strong, share] = used('12.9');
+    expect(strong).toEqual([]);
+    expect(share).toBeLessThan(0.9);
+    expect(used('8.8')[0]).toEqual(['beyond-yield stop']);
+    const limit = preloadRange({ ...joint, torqueNm: 25, propertyClass: '12.9', utilisation: share - 0.01 });
+    expect(limit.findings.map((f) => f.code)).toContain('beyond-assembly-limit');
+  });
+
+  it('says when torque or friction pretend to be exact, or friction is odd', () => {
+    expect(codesOf({})).toEqual(['torque-is-no-measure-of-clamp']);
+    expect(codesOf({ tool: undefined })).toContain('exact-torque-assumed');
+    expect(codesOf({ threadFriction: 0.12 })).toContain('friction-without-range');
+    expect(codesOf({ bearingFriction: { lower: 0.02, nominal: 0.1, upper: 0.5 } })).toEqual([
+      'torque-is-no-measure-of-clamp',
+      'friction-unusual',
+    ]);
+    expect(codesOf({ thread: { ...joint.thread, hand: 'left' } })).toContain('left-hand-thread');
+  });
+
+  it('names its sources and equals its JSON round trip', () => {
+    const range = preloadRange({ ...joint, propertyClass: '8.8' });
+    expect(range.sources).toEqual([
+      'iso-6789-quoted',
+      'iso-898-1-quoted',
+      'iso-898-1-ultimate-quoted',
+      'vdi-2230-2001-quoted',
+    ]);
+    expect(JSON.parse(JSON.stringify(range))).toEqual(range);
+    expect(structuredClone(range)).toEqual(range);
+  });
+
+  it.each([
+    [{ torqueNm: -1 }, 'torqueNm'],
+    [{ torqueNm: { value: 1, standardUncertainty: 1 } }, 'torqueNm'],
+    [{ tool: 'click-wrench' }, 'tool'],
+    [{ threadFriction: { lower: 0, nominal: 0.1, upper: 0.2 } }, 'threadFriction.lower'],
+    [{ threadFriction: { value: 0.12, standardUncertainty: 0.04 } }, 'threadFriction'],
+    [{ bearingFriction: { lower: 0.1, nominal: 0.5, upper: 1.5 } }, 'bearingFriction.upper'],
+    [{ bearingFriction: { lower: 0.2, nominal: 0.1, upper: 0.3 } }, 'bearingFriction'],
+    [{ bearing: { outerDiameterMm: 9, holeDiameterMm: 9 } }, 'bearing.holeDiameterMm'],
+    [{ propertyClass: '8.7' }, 'propertyClass'],
+    [{ utilisation: 2 }, 'utilisation'],
+    [{ tolerance: 2 }, 'tolerance'],
+  ])('refuses %j', (change, path) => {
+    expect(refusal(() => preloadRange({ ...joint, ...change } as never)).path).toBe(path);
+  });
+});

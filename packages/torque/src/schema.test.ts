@@ -1,0 +1,114 @@
+import { jsonSchemaOf } from '@spindlewright/quantity/schema';
+import { describe, expect, it } from 'vitest';
+import type { z } from 'zod/v4';
+import * as torque from './index.ts';
+import * as schemas from './schema.ts';
+
+const thread = torque.threadFor('M8x1');
+const bearing = { outerDiameterMm: 20, squareHoleMm: 12.6, cornerReliefMm: 0.5 };
+const joint = { thread, threadFriction: 0.12, bearingFriction: 0.12, bearing } as const;
+const classB = { lower: 0.08, nominal: 0.12, upper: 0.16 };
+const rangeInput = {
+  torqueNm: { value: 40, standardUncertainty: 1 },
+  tool: 'click-wrench-iso-6789',
+  thread,
+  threadFriction: classB,
+  bearingFriction: classB,
+  bearing,
+  propertyClass: '10.9',
+};
+const fixingInput = {
+  fixing: 'bolt',
+  thread,
+  lengthUnderHeadMm: 22,
+  endGapMm: classB,
+  travelMm: 0,
+  bearing,
+} as const;
+const limitInput = { thread, propertyClass: '8.8', threadFriction: 0.12, bearing };
+
+const samples: [string, z.ZodType, unknown][] = [
+  ['thread', schemas.threadSchema, thread],
+  ['torqueFromPreload in', schemas.torqueFromPreloadInputSchema, { preloadN: 1, ...joint }],
+  [
+    'torqueFromPreload in, bare',
+    schemas.torqueFromPreloadInputSchema,
+    { preloadN: 1, thread, nutFactor: 0.2, method: 'nut-factor' },
+  ],
+  ['torqueFromPreload', schemas.torqueFromPreloadSchema, torque.torqueFromPreload({ preloadN: 1, ...joint })],
+  ['preloadFromTorque in', schemas.preloadFromTorqueInputSchema, { torqueNm: 1, ...joint }],
+  ['preloadFromTorque', schemas.preloadFromTorqueSchema, torque.preloadFromTorque({ torqueNm: 1, ...joint })],
+  ['propertyClass', schemas.propertyClassSchema, torque.propertyClass('A2-70', 8)],
+  ['assemblyLimit in', schemas.assemblyLimitInputSchema, limitInput],
+  ['assemblyLimit', schemas.assemblyLimitSchema, torque.assemblyLimit(limitInput)],
+  ['preloadRange in', schemas.preloadRangeInputSchema, rangeInput],
+  ['preloadRange', schemas.preloadRangeSchema, torque.preloadRange(rangeInput)],
+  ['toolTorque', schemas.toolTorqueSchema, torque.toolTorque({ torqueNm: 5, tool: 'by-feel' })],
+  ['targetTorque in', schemas.targetTorqueInputSchema, { maximumTorqueNm: 5, tool: 'by-feel' }],
+  ['targetTorque', schemas.targetTorqueSchema, torque.targetTorque({ maximumTorqueNm: 5, tool: 'by-feel' })],
+  [
+    'wrenchSetting in',
+    schemas.wrenchSettingInputSchema,
+    { targetTorqueNm: 1, wrenchLengthMm: 1, extensionLengthMm: 0, extensionAngleDeg: -90 },
+  ],
+  [
+    'wrenchSetting',
+    schemas.wrenchSettingSchema,
+    torque.wrenchSetting({ targetTorqueNm: 40, wrenchLengthMm: 300, extensionLengthMm: 50 }),
+  ],
+  ['handForce in', schemas.handForceInputSchema, { torqueNm: 40, leverLengthMm: 100 }],
+  ['handForce', schemas.handForceSchema, torque.handForce({ torqueNm: 40, leverLengthMm: 100 })],
+  ['headPressure in', schemas.headPressureInputSchema, { preloadN: 1, bearing }],
+  ['headPressure', schemas.headPressureSchema, torque.headPressure({ preloadN: 1, bearing })],
+  ['checkFixing in', schemas.checkFixingInputSchema, fixingInput],
+  ['checkFixing', schemas.fixingCheckSchema, torque.checkFixing(fixingInput)],
+  [
+    'settlingLoss',
+    schemas.settlingLossSchema,
+    torque.settlingLoss({ preloadN: 1, settlementUm: 9, boltStiffnessNPerMm: 1e5, memberStiffnessNPerMm: 1e5 }),
+  ],
+  [
+    'settlingLoss in',
+    schemas.settlingLossInputSchema,
+    { preloadN: 1, settlementUm: 9, boltStiffnessNPerMm: 1, memberStiffnessNPerMm: 1 },
+  ],
+  ['strippingEngagement in', schemas.strippingEngagementInputSchema, { thread, loadN: 1, shearStrengthMPa: 100 }],
+  [
+    'strippingEngagement',
+    schemas.strippingEngagementSchema,
+    torque.strippingEngagement({ thread, loadN: 1, shearStrengthMPa: 100 }),
+  ],
+  [
+    'torqueTable',
+    schemas.torqueTableSchema,
+    torque.torqueTable({ joints: [{ thread, bearing }], propertyClasses: ['8.8'], frictions: [0.1] }),
+  ],
+  ['boltSegment', schemas.boltSegmentSchema, { areaMm2: 1, lengthMm: 1 }],
+];
+
+describe('schemas', () => {
+  it.each(samples)('%s: takes what the functions take and give, and nothing more', (_name, schema, value) => {
+    expect(schema.safeParse(value).error).toBeUndefined();
+    expect(schema.safeParse({ ...(value as object), odd: 1 }).success).toBe(false);
+    expect(schema.safeParse(JSON.parse(JSON.stringify(value))).data).toEqual(value);
+  });
+
+  it.each(samples)('%s: has a JSON Schema', (_name, schema) => {
+    expect(jsonSchemaOf(schema, 'sample').$id).toBe('urn:spindlewright:schema:sample');
+  });
+
+  it('refuse what the functions refuse', () => {
+    const refused: [z.ZodType, unknown][] = [
+      [schemas.torqueFromPreloadInputSchema, { preloadN: 1, ...joint, threadFriction: 1.5 }],
+      [schemas.torqueFromPreloadInputSchema, { preloadN: -1, ...joint }],
+      [schemas.bearingSchema, { outerDiameterMm: 9, holeDiameterMm: 9 }],
+      [schemas.bearingSchema, { outerDiameterMm: 12, squareHoleMm: 12.6 }],
+      [schemas.preloadRangeInputSchema, { ...rangeInput, threadFriction: { value: 0.1, standardUncertainty: 0.04 } }],
+      [schemas.preloadRangeInputSchema, { ...rangeInput, bearingFriction: { lower: 0.1, nominal: 0.2, upper: 1.1 } }],
+      [schemas.preloadRangeInputSchema, { ...rangeInput, torqueNm: -1 }],
+      [schemas.targetTorqueInputSchema, { maximumTorqueNm: 1 }],
+      [schemas.checkFixingInputSchema, { ...fixingInput, fixing: 'nut' }],
+    ];
+    for (const [schema, value] of refused) expect(schema.safeParse(value).success).toBe(false);
+  });
+});

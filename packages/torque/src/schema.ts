@@ -1,0 +1,399 @@
+/**
+ * Schemas of the public inputs and results of this package and of its data rows.
+ *
+ * @packageDocumentation
+ */
+import type { Measurand } from '@spindlewright/quantity';
+import {
+  findingSchema,
+  limitsInputSchema,
+  limitsSchema,
+  measurandSchema,
+  standingSchema,
+} from '@spindlewright/quantity/schema';
+import { z } from 'zod/v4';
+import type { AssemblyLimit, assemblyLimit, Strength } from './assembly-limit.ts';
+import type { Bearing } from './bearing.ts';
+import type { BoltSegment } from './bolt-stiffness.ts';
+import type { FixingCheck } from './check-fixing.ts';
+import type { TradeTorqueRow } from './data.ts';
+import type { FixingBolt, FixingNut } from './fixing-input.ts';
+import type { FixingStage } from './fixing-stage.ts';
+import type { HandForce, handForce } from './hand-force.ts';
+import type { HeadPressure, headPressure } from './head-pressure.ts';
+import type { FrictionJoint, NutFactorJoint, TorqueSplit } from './joint.ts';
+import type { PreloadFromTorque } from './preload-from-torque.ts';
+import type { PreloadCorner, PreloadRange, PreloadRangeInput } from './preload-range.ts';
+import type { PropertyClass } from './property-class.ts';
+import type { SettlingLoss, settlingLoss } from './settling-loss.ts';
+import type { StrengthUse } from './strength-use.ts';
+import type { StrippingEngagement, strippingEngagement } from './stripping-engagement.ts';
+import type { TargetTorque, targetTorque } from './target-torque.ts';
+import type { Thread } from './thread.ts';
+import type { ToolTorque } from './tool-torque.ts';
+import type { TorqueFromPreload } from './torque-from-preload.ts';
+import type { TorqueTable, TorqueTableRow } from './torque-table.ts';
+import type { WrenchSetting, wrenchSetting } from './wrench-setting.ts';
+
+const positive = z.number().positive();
+const notNegative = z.number().min(0);
+const friction = z.number().positive().max(1);
+const text = z.string().min(1);
+const texts = z.array(text);
+const findings = z.array(findingSchema);
+const deciding = { sources: texts, dataEdition: text, findings };
+const method = z.enum(['exact', 'vdi-2230', 'nut-factor']);
+
+/** Bounds of every value that a measurand may take: the limits, or 3 u about a reading. */
+const bounds = (value: Measurand): [number, number] => {
+  if (typeof value === 'number') return [value, value];
+  if ('value' in value) {
+    return [value.value - 3 * value.standardUncertainty, value.value + 3 * value.standardUncertainty];
+  }
+  return [value.lower, value.upper];
+};
+
+const frictionRange = measurandSchema.refine((value) => bounds(value)[0] > 0 && bounds(value)[1] <= 1, {
+  message: 'friction lies above 0, at most at 1',
+});
+const notNegativeRange = measurandSchema.refine((value) => bounds(value)[0] >= 0, { message: 'at least 0' });
+
+/** Schema of a {@link Thread}. */
+export const threadSchema: z.ZodType<Thread> = z.strictObject({
+  designation: text,
+  majorDiameterMm: positive,
+  pitchMm: positive,
+  pitchDiameterMm: positive,
+  minorDiameterMm: positive,
+  internalMinorDiameterMm: positive,
+  stressDiameterMm: positive,
+  stressAreaMm2: positive,
+  leadAngleDeg: positive.max(20),
+  hand: z.enum(['right', 'left']),
+});
+
+/** Schema of a {@link Bearing}: the hole leaves a ring. */
+export const bearingSchema: z.ZodType<Bearing> = z.union([
+  z
+    .strictObject({ outerDiameterMm: positive, holeDiameterMm: notNegative })
+    .refine((face) => face.holeDiameterMm < face.outerDiameterMm, { message: 'the hole is smaller than the face' }),
+  z
+    .strictObject({ outerDiameterMm: positive, squareHoleMm: positive, cornerReliefMm: notNegative.exactOptional() })
+    .refine((face) => face.squareHoleMm < face.outerDiameterMm, { message: 'the square is smaller than the face' }),
+]);
+
+/** Schema of a {@link Strength}. */
+export const strengthSchema: z.ZodType<Strength> = z.union([text, z.object({ yieldStrengthMPa: positive })]);
+
+const frictionJoint = {
+  thread: threadSchema,
+  threadFriction: friction,
+  bearingFriction: friction,
+  bearing: bearingSchema,
+  method: method.exactOptional(),
+};
+const nutFactorJoint = { thread: threadSchema, nutFactor: friction, method: z.literal('nut-factor') };
+
+/** Schema of the input of `torqueFromPreload`. */
+export const torqueFromPreloadInputSchema: z.ZodType<{ preloadN: number } & (FrictionJoint | NutFactorJoint)> = z.union(
+  [
+    z.strictObject({ preloadN: notNegative, ...frictionJoint }),
+    z.strictObject({ preloadN: notNegative, ...nutFactorJoint }),
+  ],
+);
+
+/** Schema of the input of `preloadFromTorque`. */
+export const preloadFromTorqueInputSchema: z.ZodType<{ torqueNm: number } & (FrictionJoint | NutFactorJoint)> = z.union(
+  [
+    z.strictObject({ torqueNm: notNegative, ...frictionJoint }),
+    z.strictObject({ torqueNm: notNegative, ...nutFactorJoint }),
+  ],
+);
+
+/** Schema of a {@link TorqueSplit}. */
+export const torqueSplitSchema: z.ZodType<TorqueSplit> = z.strictObject({
+  pitchNm: notNegative,
+  threadFrictionNm: notNegative.nullable(),
+  bearingFrictionNm: notNegative.nullable(),
+  frictionNm: z.number(),
+});
+
+const jointTorques = {
+  looseningTorqueNm: z.number(),
+  nutFactor: positive,
+  split: torqueSplitSchema,
+  frictionRadiusMm: positive.nullable(),
+  findings,
+};
+
+/** Schema of a {@link TorqueFromPreload}. */
+export const torqueFromPreloadSchema: z.ZodType<TorqueFromPreload> = z.strictObject({
+  torqueNm: notNegative,
+  ...jointTorques,
+});
+
+/** Schema of a {@link PreloadFromTorque}. */
+export const preloadFromTorqueSchema: z.ZodType<PreloadFromTorque> = z.strictObject({
+  preloadN: notNegative,
+  ...jointTorques,
+});
+
+/** Schema of a {@link PropertyClass}. */
+export const propertyClassSchema: z.ZodType<PropertyClass> = z.strictObject({
+  propertyClass: text,
+  yieldStrengthMPa: positive,
+  tensileStrengthMPa: positive,
+  proofStressMPa: positive.nullable(),
+  ...deciding,
+});
+
+/** Schema of the input of `assemblyLimit`. */
+export const assemblyLimitInputSchema: z.ZodType<Parameters<typeof assemblyLimit>[0]> = z.strictObject({
+  thread: threadSchema,
+  propertyClass: strengthSchema,
+  threadFriction: friction,
+  bearingFriction: friction.exactOptional(),
+  bearing: bearingSchema,
+  utilisation: friction.exactOptional(),
+  torsion: z.enum(['plastic', 'elastic']).exactOptional(),
+});
+
+/** Schema of an {@link AssemblyLimit}. */
+export const assemblyLimitSchema: z.ZodType<AssemblyLimit> = z.strictObject({
+  preloadN: positive,
+  torqueNm: positive,
+  equivalentStressMPa: positive,
+  tensileStressMPa: positive,
+  torsionalStressMPa: positive,
+  yieldStrengthMPa: positive,
+  ...deciding,
+});
+
+/** Schema of a {@link PreloadRangeInput}. */
+export const preloadRangeInputSchema: z.ZodType<PreloadRangeInput> = z.strictObject({
+  torqueNm: notNegativeRange,
+  tool: text.exactOptional(),
+  thread: threadSchema,
+  threadFriction: frictionRange,
+  bearingFriction: frictionRange,
+  bearing: bearingSchema,
+  method: method.exactOptional(),
+  propertyClass: strengthSchema.exactOptional(),
+  utilisation: friction.exactOptional(),
+});
+
+/** Schema of a {@link PreloadCorner}. */
+export const preloadCornerSchema: z.ZodType<PreloadCorner> = z.strictObject({
+  torqueNm: notNegative,
+  threadFriction: friction,
+  bearingFriction: friction,
+});
+
+/** Schema of a {@link StrengthUse}. */
+export const strengthUseSchema: z.ZodType<StrengthUse> = z.strictObject({
+  yieldStrengthMPa: positive,
+  equivalentStressMPa: limitsSchema,
+  utilisation: limitsSchema,
+});
+
+/** Schema of a {@link PreloadRange}. */
+export const preloadRangeSchema: z.ZodType<PreloadRange> = z.strictObject({
+  preloadN: limitsSchema,
+  torqueNm: limitsSchema,
+  looseningTorqueNm: limitsSchema,
+  corners: z.strictObject({ lower: preloadCornerSchema, nominal: preloadCornerSchema, upper: preloadCornerSchema }),
+  tighteningFactor: z.number().min(1).nullable(),
+  strength: strengthUseSchema.exactOptional(),
+  ...deciding,
+});
+
+/** Schema of a {@link ToolTorque}. */
+export const toolTorqueSchema: z.ZodType<ToolTorque> = z.strictObject({
+  torqueNm: limitsSchema,
+  deviationPercent: notNegative,
+  sources: texts,
+  dataEdition: text,
+});
+
+/** Schema of the input of `targetTorque`. */
+export const targetTorqueInputSchema: z.ZodType<Parameters<typeof targetTorque>[0]> = z
+  .strictObject({
+    maximumTorqueNm: notNegative,
+    deviationPercent: notNegative.max(99).exactOptional(),
+    tool: text.exactOptional(),
+  })
+  .refine((input) => (input.deviationPercent === undefined) !== (input.tool === undefined), {
+    message: 'deviationPercent or tool, one of them',
+  });
+
+/** Schema of a {@link TargetTorque}. */
+export const targetTorqueSchema: z.ZodType<TargetTorque> = z.strictObject({
+  targetTorqueNm: notNegative,
+  torqueNm: limitsSchema,
+});
+
+/** Schema of the input of `wrenchSetting`. */
+export const wrenchSettingInputSchema: z.ZodType<Parameters<typeof wrenchSetting>[0]> = z.strictObject({
+  targetTorqueNm: notNegative,
+  wrenchLengthMm: positive,
+  extensionLengthMm: notNegative,
+  extensionAngleDeg: z.number().min(-360).max(360).exactOptional(),
+});
+
+/** Schema of a {@link WrenchSetting}. */
+export const wrenchSettingSchema: z.ZodType<WrenchSetting> = z.strictObject({
+  settingNm: notNegative,
+  leverRatio: positive,
+  findings,
+});
+
+/** Schema of the input of `handForce`. */
+export const handForceInputSchema: z.ZodType<Parameters<typeof handForce>[0]> = z.strictObject({
+  torqueNm: notNegative,
+  leverLengthMm: positive,
+  pullAngleDeg: z.number().min(1).max(90).exactOptional(),
+});
+
+/** Schema of a {@link HandForce}. */
+export const handForceSchema: z.ZodType<HandForce> = z.strictObject({ forceN: notNegative, findings });
+
+/** Schema of the input of `headPressure`. */
+export const headPressureInputSchema: z.ZodType<Parameters<typeof headPressure>[0]> = z.strictObject({
+  preloadN: notNegative,
+  bearing: bearingSchema,
+  limitingPressureMPa: positive.exactOptional(),
+});
+
+/** Schema of a {@link HeadPressure}. */
+export const headPressureSchema: z.ZodType<HeadPressure> = z.strictObject({
+  pressureMPa: notNegative,
+  areaMm2: positive,
+  evenPressureRadiusMm: positive,
+  loadRatio: notNegative.nullable(),
+  findings,
+});
+
+const optionalLimits = limitsInputSchema.exactOptional();
+const surroundings = {
+  thread: threadSchema,
+  spindleThread: threadSchema.exactOptional(),
+  endGapMm: limitsInputSchema,
+  travelMm: limitsInputSchema,
+  washerThicknessMm: optionalLimits,
+  head: z.enum(['plain', 'flanged']).exactOptional(),
+  bearing: bearingSchema.exactOptional(),
+  neededEngagementRatio: positive.exactOptional(),
+};
+
+/** Schema of the input of `checkFixing`. */
+export const checkFixingInputSchema: z.ZodType<FixingBolt | FixingNut> = z.discriminatedUnion('fixing', [
+  z.strictObject({
+    fixing: z.literal('bolt'),
+    ...surroundings,
+    lengthUnderHeadMm: limitsInputSchema,
+    threadLengthMm: optionalLimits,
+    threadStartMm: optionalLimits,
+    threadDepthMm: optionalLimits,
+    holeDepthMm: optionalLimits,
+  }),
+  z.strictObject({
+    fixing: z.literal('nut'),
+    ...surroundings,
+    nutHeightMm: limitsInputSchema,
+    studLengthMm: limitsInputSchema,
+    threadRunoutMm: optionalLimits,
+  }),
+]);
+
+/** Schema of a {@link FixingStage}. */
+export const fixingStageSchema: z.ZodType<FixingStage> = z.strictObject({
+  tipDepthMm: limitsSchema.nullable(),
+  clearanceMm: limitsSchema.nullable(),
+  engagementMm: limitsSchema,
+  engagedTurns: limitsSchema,
+});
+
+/** Schema of a {@link FixingCheck}. */
+export const fixingCheckSchema: z.ZodType<FixingCheck> = z.strictObject({
+  state: z.enum(['fits', 'does-not-fit', 'cannot-tell']),
+  missing: text.nullable(),
+  handFit: fixingStageSchema,
+  pressed: fixingStageSchema,
+  dataEdition: text,
+  findings,
+});
+
+/** Schema of a {@link BoltSegment}. */
+export const boltSegmentSchema: z.ZodType<BoltSegment> = z.strictObject({ areaMm2: positive, lengthMm: positive });
+
+/** Schema of the input of `settlingLoss`. */
+export const settlingLossInputSchema: z.ZodType<Parameters<typeof settlingLoss>[0]> = z.strictObject({
+  preloadN: notNegative,
+  settlementUm: notNegative,
+  boltStiffnessNPerMm: positive,
+  memberStiffnessNPerMm: positive,
+});
+
+/** Schema of a {@link SettlingLoss}. */
+export const settlingLossSchema: z.ZodType<SettlingLoss> = z.strictObject({
+  lossN: notNegative,
+  preloadAfterN: notNegative,
+  lossPerMicrometreN: positive,
+  findings,
+});
+
+/** Schema of the input of `strippingEngagement`. */
+export const strippingEngagementInputSchema: z.ZodType<Parameters<typeof strippingEngagement>[0]> = z.strictObject({
+  thread: threadSchema,
+  loadN: notNegative,
+  shearStrengthMPa: positive,
+  externalMajorDiameterMm: positive.exactOptional(),
+  internalPitchDiameterMm: positive.exactOptional(),
+  engagementMm: positive.exactOptional(),
+});
+
+/** Schema of a {@link StrippingEngagement}. */
+export const strippingEngagementSchema: z.ZodType<StrippingEngagement> = z.strictObject({
+  shearAreaPerLengthMm: positive,
+  engagementMm: notNegative,
+  engagedTurns: notNegative,
+  strippingForceN: positive.nullable(),
+  findings,
+});
+
+/** Schema of a {@link TorqueTableRow}. */
+export const torqueTableRowSchema: z.ZodType<TorqueTableRow> = z.strictObject({
+  designation: text,
+  propertyClass: text,
+  friction,
+  preloadN: positive,
+  torqueNm: positive,
+});
+
+/** Schema of a {@link TorqueTable}. */
+export const torqueTableSchema: z.ZodType<TorqueTable> = z.strictObject({
+  rows: z.array(torqueTableRowSchema),
+  utilisation: friction,
+  sources: texts,
+  dataEdition: text,
+});
+
+/** Schema of a {@link TradeTorqueRow}. */
+export const tradeTorqueRowSchema: z.ZodType<TradeTorqueRow> = z
+  .strictObject({
+    id: z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/),
+    joint: text,
+    fastener: text,
+    interfaces: texts,
+    min: positive,
+    max: positive,
+    unit: z.enum(['Nm', 'lbf.in', 'lbf.ft']),
+    minNm: positive,
+    maxNm: positive,
+    printedMinNm: positive.exactOptional(),
+    printedMaxNm: positive.exactOptional(),
+    standing: standingSchema,
+    sources: texts,
+    note: text.exactOptional(),
+  })
+  .refine((row) => row.min <= row.max && row.minNm <= row.maxNm, { message: 'min <= max' });
