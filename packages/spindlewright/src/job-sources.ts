@@ -1,6 +1,8 @@
-import type { Finding } from '@spindlewright/quantity';
+import { type Finding, formatFinding } from '@spindlewright/quantity';
+import { messages as taperMessages } from '@spindlewright/taper/messages/en';
 import { jobDefaults } from './defaults.ts';
 import type { SeatPart } from './seat-part.ts';
+import { pathWords } from './seat-words.ts';
 
 /** Ids of every source that took part in a sheet, sorted, without repeats. @internal */
 export function sourcesOf(seat: SeatPart, findings: readonly Finding[]): string[] {
@@ -15,6 +17,21 @@ export function sourcesOf(seat: SeatPart, findings: readonly Finding[]): string[
     ...Object.values(jobDefaults).flatMap((datum) => datum.sources),
   ];
   return [...new Set(ids)].sort();
+}
+
+/** Codes that the sheet's standing cautions already say. */
+const SAID_BY_CAUTIONS = ['instructions-first', 'follow-maker'];
+
+/** Drops what the sheet says elsewhere and words field paths for a reader; codes and values stay as they are. @internal */
+export function forReader(findings: readonly Finding[]): Finding[] {
+  return findings
+    .filter(({ code }) => !SAID_BY_CAUTIONS.includes(code))
+    .map((finding) => {
+      const path = finding.values.path;
+      if (typeof path !== 'string') return finding;
+      const worded = { ...finding, values: { ...finding.values, path: pathWords(path) } };
+      return { ...finding, message: formatFinding(worded, taperMessages) };
+    });
 }
 
 const RANK = { stop: 0, caution: 1, note: 2 } as const;

@@ -55,8 +55,8 @@ figure,tr,.findings li,.answer,#cautions{break-inside:avoid}
 .findings{columns:2;column-gap:6mm}
 .findings li{margin:0 0 1.2mm;padding:.2mm 2mm;font-size:8pt}
 #grounds{font-size:6.6pt;line-height:1.2}
-#other-ways table{font-size:7.6pt}
-#other-ways td:last-child{white-space:nowrap}
+#other-ways table{font-size:7.4pt}
+#other-ways td,#other-ways th{white-space:nowrap;padding-right:2mm}
 #grounds ul{columns:3;column-gap:5mm;padding-left:3mm}
 }
 `;

@@ -6,7 +6,7 @@ import { version as torqueVersion } from '@spindlewright/torque';
 import { decideSeat } from './decide-seat.ts';
 import { groundsSection } from './grounds-section.ts';
 import type { Job } from './job.ts';
-import { gravestFirst, sourcesOf } from './job-sources.ts';
+import { forReader, gravestFirst, sourcesOf } from './job-sources.ts';
 import { readJob } from './read-job.ts';
 import { seatOf } from './seat.ts';
 import { seatSections } from './seat-sections.ts';
@@ -60,7 +60,9 @@ export function workJob(job: Job): JobSheet {
   const armRecord = squareTaper('interface.arm', read.interface.arm);
   const seat = seatOf(read, spindleRecord, armRecord);
   const decision = decideSeat(read, seat);
-  const findings = gravestFirst([...decision.findings, ...seat.lead.prediction.findings, ...seat.mate.findings]);
+  const findings = gravestFirst(
+    forReader([...decision.findings, ...seat.lead.prediction.findings, ...seat.mate.findings]),
+  );
   const provenance = {
     versions: {
       spindlewright: version,
