@@ -27,6 +27,8 @@ export const DIMENSIONLESS: Readonly<Record<string, string>> = {
   seed: 'whole number',
   minLength: 'count of items',
   minutes: 'is its own unit',
+  gain: 'in minutes, as the field minutes beside it',
+  turnsToTorque: 'count of turns',
 };
 
 /** Endings of such names. */

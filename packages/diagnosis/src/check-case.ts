@@ -1,0 +1,86 @@
+import { checkInput, DomainError, type FieldSpec, type Measurand } from '@spindlewright/quantity';
+import { CHECK_OUTCOMES, MODELLED_JOINTS, NO_ANSWERS, UNMODELLED_JOINTS } from './ids.ts';
+import { SQUARE_TAPER } from './model-data.ts';
+import { readingValue } from './reading.ts';
+import type { CheckId, DiagnoseInput, JointId, MeasurementId, NoAnswer, Observations, OutcomeId } from './types.ts';
+
+/** A checked case: what was answered, in the order of the data, so that the order of the input cannot matter. */
+export interface Case {
+  joint: JointId;
+  /** Answers that say something, by check; one outcome, several only for the history. */
+  answers: Partial<Record<CheckId, readonly OutcomeId[]>>;
+  /** Checks that were asked, but not those that were left aside as `not-checked`. */
+  asked: ReadonlySet<CheckId>;
+  /** Readings by name. */
+  readings: Partial<Record<MeasurementId, Measurand>>;
+}
+
+/** Refuses a joint that is unknown or not modelled yet, and says which of the two. */
+export function checkJoint(where: string, joint: unknown): asserts joint is JointId {
+  if ((UNMODELLED_JOINTS as readonly unknown[]).includes(joint)) {
+    const allowed = `${MODELLED_JOINTS.join(', ')}; this joint family is known but its likelihoods are not written yet`;
+    throw new DomainError(where, [{ path: 'joint', received: JSON.stringify(joint), allowed }]);
+  }
+  checkInput({ where, value: { joint }, fields: { joint: { type: 'choice', values: MODELLED_JOINTS } } });
+}
+
+/** Checks what came and puts it into the order of the data. */
+export function checkCase(where: string, input: DiagnoseInput): Case {
+  if (typeof input === 'object' && input !== null) checkJoint(where, input.joint);
+  const value = withHistoryList(input);
+  checkInput({ where, value, fields: caseFields() });
+  const answers: Case['answers'] = {};
+  const asked = new Set<CheckId>();
+  for (const check of Object.keys(CHECK_OUTCOMES) as CheckId[]) {
+    const given = value.observations[check];
+    if (given === undefined) continue;
+    const list: readonly string[] = typeof given === 'string' ? [given] : given;
+    const said = (CHECK_OUTCOMES[check] as readonly OutcomeId[]).filter((outcome) => list.includes(outcome));
+    if (said.length > 0) answers[check] = said;
+    if (said.length > 0 || list.some((answer) => answer !== ('not-checked' satisfies NoAnswer))) asked.add(check);
+  }
+  const readings: Case['readings'] = {};
+  for (const rule of SQUARE_TAPER.readings) {
+    const reading = value.measurements?.[rule.measurement];
+    if (reading === undefined) continue;
+    checkSign(where, rule.measurement, reading, rule.min, rule.unit);
+    readings[rule.measurement] = reading;
+    asked.add(rule.check);
+  }
+  return { joint: value.joint, answers, asked, readings };
+}
+
+// Uncertainty may reach below zero where the reading itself may not, so the bound is on the value alone.
+function checkSign(where: string, measurement: MeasurementId, reading: Measurand, min: number, unit: string): void {
+  const value = readingValue(reading);
+  if (value >= min) return;
+  const allowed = `a value of at least ${min} ${unit}`;
+  throw new DomainError(where, [{ path: `measurements.${measurement}`, received: String(value), allowed }]);
+}
+
+/** One answer on the history may come without a list around it. */
+export function withHistoryList<T extends { observations: Observations }>(value: T): T {
+  const history = value?.observations?.history;
+  return typeof history === 'string'
+    ? { ...value, observations: { ...value.observations, history: [history] } }
+    : value;
+}
+
+/** Description of what {@link diagnose} takes. */
+export function caseFields(): Record<string, FieldSpec> {
+  const observations: Record<string, FieldSpec> = {};
+  for (const [check, outcomes] of Object.entries(CHECK_OUTCOMES)) {
+    const choice: FieldSpec = { type: 'choice', values: [...outcomes, ...NO_ANSWERS] };
+    observations[check] = { ...(check === 'history' ? { type: 'list', item: choice } : choice), optional: true };
+  }
+  const measurements: Record<string, FieldSpec> = {};
+  for (const { measurement, unit, min, max } of SQUARE_TAPER.readings) {
+    measurements[measurement] = { type: 'measurand', unit, min: 2 * min - max, max: 2 * max, optional: true };
+  }
+  return {
+    joint: { type: 'choice', values: MODELLED_JOINTS },
+    side: { type: 'choice', values: ['drive', 'non-drive'], optional: true },
+    observations: { type: 'object', fields: observations },
+    measurements: { type: 'object', fields: measurements, optional: true },
+  };
+}

@@ -1,0 +1,63 @@
+import { createFinding, type Finding } from '@spindlewright/quantity';
+import { CONDITIONS } from './ids.ts';
+import type { Item } from './items.ts';
+import { messages } from './messages/findings.ts';
+import type { Model } from './model.ts';
+import { SQUARE_TAPER } from './model-data.ts';
+import { weightsOf } from './posterior.ts';
+import type { OutcomeId } from './types.ts';
+
+// Judgement: a condition with a tenth of the probability still counts as plausible; an outcome below six in a hundred
+// under each of those is one that nothing plausible explains; a word to which the reading gives less than that is refuted.
+const PLAUSIBLE = 0.1;
+const UNLIKELY = 0.06;
+
+/** What does not fit together, by name: word against reading, two answers that exclude each other, unexplained answers. */
+export function contradictionsOf(
+  model: Model,
+  items: readonly Item[],
+  said: (check: Item['check']) => readonly OutcomeId[] | undefined,
+  conditions: readonly number[],
+): Finding[] {
+  const found: Finding[] = [];
+  const add = (code: keyof typeof messages, values: Record<string, string>): void => {
+    found.push(createFinding({ code, severity: 'caution', template: messages[code] ?? '', values }));
+  };
+  for (const { check, measurement, agreement, reading } of items) {
+    const outcome = said(check)?.[0];
+    if (measurement === undefined || outcome === undefined || reading === undefined) continue;
+    if ((agreement ?? 1) < UNLIKELY) {
+      add('contradiction-reading-against-word', { check, outcome, measurement, nearest: reading.nearest });
+    }
+  }
+  const outcomesOf = (check: Item['check']): readonly OutcomeId[] =>
+    items.find((item) => item.check === check)?.outcomes ?? [];
+  for (const [[check, outcome], [otherCheck, otherOutcome]] of SQUARE_TAPER.incompatible) {
+    const both =
+      (outcomesOf(check) as string[]).includes(outcome) && (outcomesOf(otherCheck) as string[]).includes(otherOutcome);
+    if (both) add('contradiction-incompatible', { check, outcome, otherCheck, otherOutcome });
+  }
+  const plausible = CONDITIONS.map((_, index) => index).filter((index) => (conditions[index] ?? 0) >= PLAUSIBLE);
+  for (const item of items) {
+    const [outcome] = item.outcomes;
+    if (item.check === 'history' || outcome === undefined) continue;
+    const others = weightsOf(model, items, item);
+    const column = model.likelihood[item.check]?.[outcome];
+    if (plausible.every((index) => chance(model, others, column, index) < UNLIKELY)) {
+      add('contradiction-unexplained', { check: item.check, outcome });
+    }
+  }
+  return found;
+}
+
+/** Chance of an outcome under one condition, given everything else. */
+function chance(model: Model, weights: Float64Array, column: Float64Array | undefined, conditionIndex: number): number {
+  let hit = 0;
+  let sum = 0;
+  for (let state = 0; state < weights.length; state++) {
+    if (model.condition[state] !== conditionIndex) continue;
+    hit += (weights[state] ?? 0) * (column?.[state] ?? 1);
+    sum += weights[state] ?? 0;
+  }
+  return hit / sum;
+}

@@ -1,0 +1,13 @@
+/**
+ * The judgement behind the diagnosis as records: every likelihood, prior, reading rule and loss, each with its reason.
+ *
+ * @packageDocumentation
+ */
+
+export { dataEdition } from './data/edition.ts';
+export { type BesideSignRecord, listBesideSigns } from './data/list-beside-signs.ts';
+export { type CauseRecord, listCauses } from './data/list-causes.ts';
+export { type FrequencyWordRecord, listFrequencyWords } from './data/list-frequency-words.ts';
+export { type LikelihoodRecord, listLikelihoods } from './data/list-likelihoods.ts';
+export { type LossRecord, listLosses } from './data/list-losses.ts';
+export { listReadingRules, type ReadingRuleRecord } from './data/list-reading-rules.ts';

@@ -1,0 +1,77 @@
+import { createFinding, DomainError, type Finding, formatFinding, type Messages } from '@spindlewright/quantity';
+import { messages as english } from './messages/en.ts';
+import type { Diagnosis } from './types.ts';
+
+// Judgement: below this a second condition only distracts; more pieces of evidence than this are not read.
+const WORTH_NAMING = 0.1;
+const PIECES = 3;
+
+/**
+ * Puts a diagnosis into sentences, each with its code and values, in English or in the words of another table.
+ *
+ * @remarks
+ * Formula: none; templates are filled with the values, ids are looked up as `condition-`, `cause-`, `action-`,
+ * `outcome-` and `check-` codes in the same table.
+ *
+ * Validity: any result of `diagnose`. A code that the table lacks is worded in English, so that nothing is lost.
+ *
+ * Accuracy: percentages are rounded to whole numbers in the sentences, not in `values`.
+ *
+ * @param input - `result`: what `diagnose` gave; `messages`: templates and words by code, English when left out.
+ * @returns Sentences in reading order: riding, condition, cause, action, evidence, contradictions, next check, cautions.
+ * @throws {@link DomainError} when `result` is not a result of `diagnose`.
+ * @example
+ * ```ts
+ * import { diagnose, explain } from '@spindlewright/diagnosis';
+ * const result = diagnose({
+ *   joint: 'square-taper-jis',
+ *   observations: { 'bolt-on-arrival': 'tight', 'play-after-tightening': 'remains', 'bore-flats': 'rounded' },
+ * });
+ * explain({ result }).map((line) => line.message)[0]; // => 'Not to be ridden until this is done and checked.'
+ * ```
+ * @see The table `@spindlewright/diagnosis/messages/en`.
+ */
+export function explain(input: { result: Diagnosis; messages?: Messages }): Finding[] {
+  const result = input?.result;
+  const [first, second] = Array.isArray(result?.conditions) ? result.conditions : [];
+  const [cause] = Array.isArray(result?.causes) ? result.causes : [];
+  if (first === undefined || cause === undefined) {
+    const allowed = 'a result of diagnose()';
+    throw new DomainError('explain', [{ path: 'result', received: typeof result, allowed }]);
+  }
+  const table: Messages = { ...english, ...input.messages };
+  const text = (code: string): string => table[code] ?? code;
+  const line = (code: string, values: Record<string, string | number> = {}, severity: Finding['severity'] = 'note') =>
+    createFinding({ code, severity, template: text(code), values });
+  const chance = (kind: string, { id, probability }: { id: string; probability: number }) => ({
+    id,
+    text: text(`${kind}-${id}`),
+    percent: 100 * probability,
+  });
+
+  const lines: Finding[] = [result.doNotRide ? line('explain-do-not-ride', {}, 'stop') : line('explain-may-ride')];
+  lines.push(line('explain-condition', chance('condition', first)));
+  if (second !== undefined && second.probability >= WORTH_NAMING) {
+    lines.push(line('explain-next-condition', chance('condition', second)));
+  }
+  for (const beside of result.besides) {
+    if (beside.probability >= 0.5) lines.push(line('explain-beside', chance('beside', beside)));
+  }
+  if (cause.id !== 'none') lines.push(line('explain-cause', chance('cause', cause)));
+  lines.push(line('explain-action', { id: result.action, text: text(`action-${result.action}`) }));
+  for (const { check, outcomes, weight, logOddsRatio } of result.evidence.slice(0, PIECES)) {
+    if (weight === 'hardly') continue;
+    const said = outcomes.map((outcome) => text(`outcome-${check}-${outcome}`)).join(', ');
+    lines.push(line(`explain-evidence-${weight}`, { check, text: said, logOddsRatio }));
+  }
+  const reworded = (finding: Finding): Finding => ({ ...finding, message: formatFinding(finding, table) });
+  lines.push(...result.contradictions.map(reworded));
+  const [next] = result.nextChecks;
+  if (next === undefined) lines.push(line('explain-no-next-check'));
+  else {
+    const { check, minutes, gain } = next;
+    lines.push(line('explain-next-check', { check, minutes, gain, text: text(`check-${check}`) }));
+  }
+  lines.push(...result.cautions.map(reworded));
+  return lines;
+}

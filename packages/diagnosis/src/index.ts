@@ -1,0 +1,37 @@
+/**
+ * What is wrong with a crank joint, why, what to check next and what to do about it.
+ *
+ * @packageDocumentation
+ */
+export { compareSides, type SideComparison, type SideInput } from './compare-sides.ts';
+export { diagnose } from './diagnose.ts';
+export { explain } from './explain.ts';
+export { type ActionDescription, listActions } from './list-actions.ts';
+export { type CheckDescription, listChecks, type OutcomeDescription } from './list-checks.ts';
+export { type ConditionDescription, listConditions } from './list-conditions.ts';
+export { type JointDescription, listJoints } from './list-joints.ts';
+export type { Access } from './model-data.ts';
+export type {
+  ActionId,
+  BesideId,
+  CauseId,
+  CheckId,
+  ConditionId,
+  DiagnoseInput,
+  Diagnosis,
+  Evidence,
+  EvidenceWeight,
+  FrequencyWord,
+  JointId,
+  MeasurementId,
+  Measurements,
+  NextCheck,
+  NoAnswer,
+  Observations,
+  OutcomeId,
+  OutcomeOf,
+  PricedAction,
+  Probable,
+  Side,
+} from './types.ts';
+export { version } from './version.ts';

@@ -1,0 +1,96 @@
+import { checkJoint } from './check-case.ts';
+import { CHECK_OUTCOMES } from './ids.ts';
+import { words } from './messages/words.ts';
+import { modelFor } from './model.ts';
+import { type Access, CHECK_DATA } from './model-data.ts';
+import type { CheckId, JointId, OutcomeId } from './types.ts';
+
+/** An outcome of a check, in plain words. */
+export interface OutcomeDescription {
+  /** Id of the outcome. */
+  id: OutcomeId;
+  /** Key of its words in a table of messages. */
+  code: string;
+  /** English words. */
+  text: string;
+}
+
+/** A check: what to look at, what it takes and what it spoils. */
+export interface CheckDescription {
+  /** Id of the check. */
+  id: CheckId;
+  /** Key of its question in a table of messages. */
+  code: string;
+  /** The question in plain English. */
+  question: string;
+  /** What can come of it. */
+  outcomes: readonly OutcomeDescription[];
+  /** True when more than one outcome may be given. */
+  several: boolean;
+  /** What the check itself takes, in minutes, above 0. */
+  minutes: number;
+  /** How far the joint has to be opened for it. */
+  access: Access;
+  /** What getting at the place takes on top, in minutes, at least 0, when it is not open already. */
+  accessMinutes: number;
+  /** What getting at the place wears off the joint, as minutes of workshop time, at least 0. */
+  wearMinutes: number;
+  /** Tools, by id. */
+  tools: readonly string[];
+  /** Checks whose evidence it destroys: make them first. */
+  destroys: readonly CheckId[];
+  /** Checks that destroy the evidence for this one: make it before them. */
+  before: readonly CheckId[];
+}
+
+/**
+ * Lists the checks with their questions, answers, effort and what each spoils for others.
+ *
+ * @remarks
+ * Formula: none. What a check destroys follows from how far it opens the joint: tightening hides the torque on arrival,
+ * taking the arm off costs the seat and wipes away powder.
+ *
+ * Validity: every check of the package, or those that apply to a joint that can be diagnosed.
+ *
+ * Accuracy: minutes are judgement for a practised hand.
+ *
+ * @param joint - Id of a joint that can be diagnosed; all checks when left out.
+ * @returns The checks in the order of the data; `minutes`, `accessMinutes` and `wearMinutes` in minutes.
+ * @throws {@link DomainError} for a joint that is unknown or not modelled yet.
+ * @example
+ * ```ts
+ * import { listChecks } from '@spindlewright/diagnosis';
+ * const feel = listChecks('square-taper-jis').find((check) => check.id === 'tightening-feel');
+ * feel?.destroys; // => ['bolt-on-arrival', 'play-at-arm']
+ * feel?.outcomes[1]?.text; // => 'The bolt goes solid before half a turn'
+ * ```
+ * @see The data file `checks.json` of this package.
+ */
+export function listChecks(joint?: JointId): CheckDescription[] {
+  if (joint !== undefined) checkJoint('listChecks', joint);
+  const applicable = joint === undefined ? undefined : modelFor(undefined).checks;
+  return CHECK_DATA.checks
+    .filter(({ id }) => applicable === undefined || applicable.includes(id))
+    .map(({ id, minutes, access, tools }) => {
+      const opening = CHECK_DATA.access[access];
+      return {
+        id,
+        code: `check-${id}`,
+        question: words[`check-${id}`] ?? id,
+        outcomes: CHECK_OUTCOMES[id].map((outcome) => {
+          const code = `outcome-${id}-${outcome}`;
+          return { id: outcome, code, text: words[code] ?? outcome };
+        }),
+        several: id === 'history',
+        minutes,
+        access,
+        accessMinutes: opening.minutes,
+        wearMinutes: opening.wearMinutes,
+        tools,
+        destroys: opening.destroys.filter((other) => other !== id),
+        before: CHECK_DATA.checks
+          .filter((other) => other.id !== id && CHECK_DATA.access[other.access].destroys.includes(id))
+          .map((other) => other.id),
+      };
+    });
+}

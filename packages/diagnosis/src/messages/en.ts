@@ -1,0 +1,6 @@
+import type { Messages } from '@spindlewright/quantity';
+import { messages as findings } from './findings.ts';
+import { words } from './words.ts';
+
+/** English templates of every finding, question, answer and sentence of this package, by code. */
+export const messages: Messages = { ...findings, ...words };
