@@ -75,7 +75,7 @@ export interface PressFit {
  * +1.4 % in slope, elastic rows to 30 kN +1.7 to +2.3 %, elastic-plastic rows -1.0 to +2.2 % while x <= 0.63; their own
  * mesh error is about 1 %. `ring` is within -10.4 to +3.2 %, `ring-plastic` -6.3 to +39 % below x = 0.53. The wedge term
  * alone errs by -6.5 to +190 % (worst for contact at the spindle end under small force). `travelRangeMm` carries these:
- * fitted -+ 5 %, ring -5/+15 %, ring-plastic -35/+15 %, wedge term 0.3 to 1.15 times. Kt: 4.7 % in two dimensions; in
+ * fitted -+ 5 %, ring -5/+15 %, ring-plastic -35/+15 %, wedge term 0.3 to 1.15 times. Kt: 4.8 % in two dimensions; in
  * three (boss 34, fillet 1 mm) 5.15 at mid length, 5.9 at the spindle end, 7.1 at a free edge, where this gives 5.3.
  *
  * @param input - `spindle` and `arm` as plain numbers; `axialForceN` 0 to 200000 N; `friction` and `releaseFriction`

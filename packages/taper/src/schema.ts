@@ -1,0 +1,373 @@
+/**
+ * Schemas of the public inputs and results of this package.
+ *
+ * @packageDocumentation
+ */
+import { hardLimits, type Limits, type Measurand } from '@spindlewright/quantity';
+import { findingSchema, limitsSchema, measurandSchema } from '@spindlewright/quantity/schema';
+import { z } from 'zod/v4';
+import type { BoltTurns, boltTurns } from './bolt-turns.ts';
+import type { ChainlineShift, chainlineShift } from './chainline-shift.ts';
+import type { clearanceFromPlay } from './clearance-from-play.ts';
+import type { ConeForces, coneForces } from './cone-forces.ts';
+import type { FlatFit, FlatReading, fitFlats } from './fit-flats.ts';
+import type { BorePlay, playFromClearance } from './play-from-clearance.ts';
+import type { SeatInput } from './predict-seat.ts';
+import type { PressFit, pressFit } from './press-fit.ts';
+import type { Seat, SeatPrediction } from './seat.ts';
+import type { seatFromWitnessMark } from './seat-from-witness-mark.ts';
+import type { SettledPreload, settledPreload } from './settled-preload.ts';
+import type { ArmShape, Material, Pressing, SpindleShape } from './shapes.ts';
+import type { ShrinkFit, shrinkFit } from './shrink-fit.ts';
+
+type InputOf<F extends (input: never) => unknown> = Parameters<F>[0];
+
+interface Range {
+  min?: number;
+  above?: number;
+  max: number;
+}
+
+const inRange = (value: number, { min, above, max }: Range): boolean =>
+  (min === undefined || value >= min) && (above === undefined || value > above) && value <= max;
+
+const plain = ({ min, above, max }: Range): z.ZodType<number> => {
+  const bounded = z.number().max(max);
+  if (above !== undefined) return bounded.gt(above);
+  return min === undefined ? bounded : bounded.min(min);
+};
+
+const measured = (range: Range): z.ZodType<Measurand> =>
+  measurandSchema.refine(
+    (value) => {
+      const { lower, upper } = hardLimits(value);
+      return inRange(lower, range) && inRange(upper, range);
+    },
+    { message: `bounds from ${range.min ?? `above ${range.above}`} to ${range.max}` },
+  );
+
+const length = { above: 0, max: 100 };
+const width = { above: 0, max: 60 };
+const angle = { min: 0.2, max: 10 };
+const friction = { min: 0, max: 1 };
+const force = { min: 0, max: 200000 };
+const boltStiffness = { min: 1e3, max: 1e7 };
+const pitch = { above: 0, max: 5 };
+const mark = { min: 0, max: 100 };
+const gap = { min: -100, max: 100 };
+const radius = { above: 0, max: 10 };
+const crankLength = { min: 50, max: 300 };
+const round = { above: 0, max: 1000 };
+const compliance = z.enum(['fitted', 'fitted-plastic', 'ring', 'ring-plastic']);
+const verdict = z.enum([
+  'seats',
+  'marginal',
+  'bottoms-on-end',
+  'hits-shoulder',
+  'too-little-engagement',
+  'does-not-start',
+]);
+const findings = z.array(findingSchema);
+
+type Numbers<N> = (range: Range) => z.ZodType<N>;
+
+const spindleOf = <N>(of: Numbers<N>): z.ZodType<SpindleShape<N>> =>
+  z.strictObject({
+    acrossFlatsAtEndMm: of(width),
+    faceAngleDeg: of(angle),
+    flatLengthMm: of(length),
+    endChamferMm: of({ min: 0, max: 20 }).exactOptional(),
+    shoulderFromEndMm: of({ above: 0, max: 200 }).exactOptional(),
+    cornerDiameterMm: of({ above: 0, max: 80 }).exactOptional(),
+  });
+
+const armOf = <N>(of: Numbers<N>): z.ZodType<ArmShape<N>> =>
+  z.strictObject({
+    acrossFlatsAtMouthMm: of(width),
+    faceAngleDeg: of(angle),
+    boreLengthMm: of(length),
+    boltSeatFromMouthMm: of(length).exactOptional(),
+    seatIntrusionMm: of({ min: 0, max: 50 }).exactOptional(),
+    mouthChamferMm: of({ min: 0, max: 20 }).exactOptional(),
+    bossDiameterMm: of({ above: 0, max: 200 }).exactOptional(),
+    boreCornerRadiusMm: of(radius).exactOptional(),
+  });
+
+const materialOf = <N>(of: Numbers<N>): z.ZodType<Material<N>> =>
+  z.strictObject({
+    youngsModulusGPa: of({ min: 1, max: 1000 }),
+    poissonsRatio: of({ min: 0, max: 0.49 }),
+    yieldStrengthMPa: of({ min: 1, max: 5000 }).exactOptional(),
+  });
+
+const pressingFields = <N>(of: Numbers<N>) => ({
+  axialForceN: of(force),
+  friction: of(friction),
+  materials: z
+    .strictObject({ spindle: materialOf(of).exactOptional(), arm: materialOf(of).exactOptional() })
+    .exactOptional(),
+  compliance: compliance.exactOptional(),
+});
+
+const plasticHasYield = (pressing: Pressing<Measurand>): boolean =>
+  !pressing.compliance?.endsWith('plastic') || pressing.materials?.arm?.yieldStrengthMPa !== undefined;
+const needsYield = { message: 'a plastic model needs the yield strength of the arm' };
+const bothShapes = (input: { spindle?: unknown; arm?: unknown }): boolean =>
+  (input.spindle === undefined) === (input.arm === undefined);
+
+/** Schema of a {@link SpindleShape} of readings. */
+export const spindleShapeSchema: z.ZodType<SpindleShape<Measurand>> = spindleOf(measured);
+
+/** Schema of an {@link ArmShape} of readings. */
+export const armShapeSchema: z.ZodType<ArmShape<Measurand>> = armOf(measured);
+
+/** Schema of a {@link Pressing} of readings. */
+export const pressingSchema: z.ZodType<Pressing<Measurand>> = z
+  .strictObject(pressingFields(measured))
+  .refine(plasticHasYield, needsYield);
+
+/** Schema of the input of `predictSeat`: both shapes or neither, something to go by, pressing only with shapes. */
+export const seatInputSchema: z.ZodType<SeatInput> = z
+  .strictObject({
+    spindle: spindleShapeSchema.exactOptional(),
+    arm: armShapeSchema.exactOptional(),
+    trialFit: z
+      .strictObject({ endGapMm: measured(gap).exactOptional(), shoulderGapMm: measured(gap).exactOptional() })
+      .refine((readings) => readings.endGapMm !== undefined || readings.shoulderGapMm !== undefined, {
+        message: 'at least one gap',
+      })
+      .exactOptional(),
+    witnessMark: z.strictObject({ markEndFromSpindleEndMm: measured(mark) }).exactOptional(),
+    pressing: pressingSchema.exactOptional(),
+  })
+  .refine(bothShapes, { message: 'both shapes or neither' })
+  .refine((input) => input.pressing === undefined || input.spindle !== undefined, {
+    message: 'pressing needs the shapes',
+  })
+  .refine((input) => (input.spindle ?? input.trialFit ?? input.witnessMark) !== undefined, {
+    message: 'something to go by',
+  });
+
+const limitsOrNull = limitsSchema.nullable();
+const seatSchema: z.ZodType<Seat<Limits | null>> = z.strictObject({
+  mouthFromEndMm: limitsOrNull,
+  endGapMm: limitsOrNull,
+  shoulderGapMm: limitsOrNull,
+  engagedLengthMm: limitsOrNull,
+});
+
+/** Schema of a {@link SeatPrediction}. */
+export const seatPredictionSchema: z.ZodType<SeatPrediction<Limits | null>> = z.strictObject({
+  basis: z.enum(['trial-fit', 'witness-mark', 'shapes']),
+  handFit: seatSchema,
+  pressed: seatSchema,
+  travelMm: limitsSchema,
+  pressReached: limitsSchema,
+  verdict,
+  worstVerdicts: z.strictObject({ lower: verdict, upper: verdict }),
+  sensitivity: z.array(z.strictObject({ path: z.string().min(1), mmPerUnit: z.number(), effectMm: z.number().min(0) })),
+  findings,
+});
+
+/** Schema of the input of `pressFit`. */
+export const pressFitInputSchema: z.ZodType<InputOf<typeof pressFit>> = z
+  .strictObject({
+    spindle: spindleOf(plain),
+    arm: armOf(plain),
+    ...pressingFields(plain),
+    releaseFriction: plain(friction).exactOptional(),
+    boltStiffnessNPerMm: plain(boltStiffness).exactOptional(),
+    boltPitchMm: plain(pitch).exactOptional(),
+  })
+  .refine(plasticHasYield, needsYield)
+  .refine((input) => (input.boltStiffnessNPerMm === undefined) === (input.boltPitchMm === undefined), {
+    message: 'both bolt fields or neither',
+  });
+
+/** Schema of a {@link PressFit}. */
+export const pressFitSchema: z.ZodType<PressFit> = z.strictObject({
+  engagedLengthMm: z.number(),
+  flatWidthMm: z.number().min(0),
+  acrossFlatsMm: z.number(),
+  normalForceN: z.number().min(0),
+  contactPressureMPa: z.number().min(0).nullable(),
+  travelMm: z.number().min(0).nullable(),
+  travelRangeMm: limitsOrNull,
+  stiffnessNPerMm: z.number().min(0),
+  releaseForceN: z.number(),
+  holdsAtRestWithoutBolt: z.boolean(),
+  boreCornerStressMPa: z.number().min(0).nullable(),
+  plastic: z.boolean(),
+  complianceFactors: z.strictObject({ armFactor: z.number(), spindleFactor: z.number() }).nullable(),
+  boltTurns: z.number().min(0).exactOptional(),
+  findings,
+});
+
+/** Schema of the input of `boltTurns`. */
+export const boltTurnsInputSchema: z.ZodType<InputOf<typeof boltTurns>> = z.strictObject({
+  travelMm: plain({ min: 0, max: 50 }),
+  axialForceN: plain(force),
+  boltStiffnessNPerMm: plain(boltStiffness),
+  boltPitchMm: plain(pitch),
+});
+
+/** Schema of {@link BoltTurns}. */
+export const boltTurnsSchema: z.ZodType<BoltTurns> = z.strictObject({
+  boltTurns: z.number().min(0),
+  solidTurns: z.number().min(0),
+  findings,
+});
+
+/** Schema of the input of `settledPreload`. */
+export const settledPreloadInputSchema: z.ZodType<InputOf<typeof settledPreload>> = z.strictObject({
+  preloadN: plain(force),
+  friction: plain(friction),
+  faceAngleDeg: plain(angle),
+  travelMm: plain({ above: 0, max: 50 }),
+  boltStiffnessNPerMm: plain(boltStiffness),
+});
+
+/** Schema of {@link SettledPreload}. */
+export const settledPreloadSchema: z.ZodType<SettledPreload> = z.strictObject({
+  preloadAfterShakedownN: z.number().min(0),
+  frictionlessForceN: z.number().min(0),
+  preloadLossPerMicrometreN: z.number().min(0),
+  findings,
+});
+
+/** Schema of a {@link FlatReading}. */
+export const flatReadingSchema: z.ZodType<FlatReading> = z.strictObject({
+  acrossFlatsMm: measured(width),
+  atMm: measured(mark),
+  pair: z.string(),
+});
+
+/** Schema of the input of `fitFlats`. */
+export const fitFlatsInputSchema: z.ZodType<InputOf<typeof fitFlats>> = z
+  .strictObject({
+    part: z.enum(['spindle', 'arm']),
+    readings: z.array(flatReadingSchema).min(1),
+    faceAngleDeg: measured(angle).exactOptional(),
+  })
+  .refine((input) => new Set(input.readings.map((reading) => reading.pair)).size <= 2, {
+    message: 'at most two pairs',
+  });
+
+/** Schema of a {@link FlatFit}. */
+export const flatFitSchema: z.ZodType<FlatFit> = z.strictObject({
+  acrossFlatsMm: limitsSchema,
+  faceAngleDeg: limitsSchema,
+  decidingPair: z.string(),
+  pairs: z.array(z.strictObject({ pair: z.string(), acrossFlatsMm: limitsSchema })),
+  findings,
+});
+
+/** Schema of the input of `seatFromWitnessMark`. */
+export const witnessMarkInputSchema: z.ZodType<InputOf<typeof seatFromWitnessMark>> = z
+  .strictObject({
+    markEndFromSpindleEndMm: measured(mark),
+    spindle: spindleShapeSchema.exactOptional(),
+    arm: armShapeSchema.exactOptional(),
+  })
+  .refine(bothShapes, { message: 'both shapes or neither' });
+
+/** Schema of the result of `seatFromWitnessMark`. */
+export const witnessMarkSeatSchema: z.ZodType<ReturnType<typeof seatFromWitnessMark>> = z.strictObject({
+  pressed: seatSchema,
+  findings,
+});
+
+const square = {
+  halfWidthMm: plain({ above: 0, max: 30 }),
+  flatWidthMm: plain({ above: 0, max: 60 }),
+  crankLengthMm: plain(crankLength),
+};
+const flatInSquare = (input: { halfWidthMm: number; flatWidthMm: number }): boolean =>
+  input.flatWidthMm <= 2 * input.halfWidthMm;
+
+/** Schema of the input of `playFromClearance`. */
+export const playInputSchema: z.ZodType<InputOf<typeof playFromClearance>> = z
+  .strictObject({ clearanceMm: plain({ min: 0, max: 10 }), ...square, faceAngleDeg: plain(angle).exactOptional() })
+  .refine(flatInSquare, { message: 'flats no wider than the square' });
+
+/** Schema of a {@link BorePlay}. */
+export const borePlaySchema: z.ZodType<BorePlay> = z.strictObject({
+  rotationDeg: z.number().min(0).nullable(),
+  playAtPedalMm: z.number().min(0).nullable(),
+  takeUpAdvanceMm: z.number().min(0).exactOptional(),
+  findings,
+});
+
+/** Schema of the input of `clearanceFromPlay`. */
+export const clearanceInputSchema: z.ZodType<InputOf<typeof clearanceFromPlay>> = z
+  .strictObject({ playAtPedalMm: plain({ min: 0, max: 500 }), ...square })
+  .refine(flatInSquare, { message: 'flats no wider than the square' });
+
+/** Schema of the result of `clearanceFromPlay`. */
+export const clearanceSchema: z.ZodType<ReturnType<typeof clearanceFromPlay>> = z.strictObject({
+  clearanceMm: z.number().min(0).nullable(),
+  rotationDeg: z.number().min(0),
+  findings,
+});
+
+const change = measured(gap).exactOptional();
+
+/** Schema of the input of `chainlineShift`. */
+export const chainlineShiftInputSchema: z.ZodType<InputOf<typeof chainlineShift>> = z
+  .strictObject({
+    driveSeatChangeMm: change,
+    nonDriveSeatChangeMm: change,
+    spindleLengthChangeMm: change,
+    driveEndChangeMm: change,
+  })
+  .refine((input) => Object.values(input).some((value) => value !== undefined), { message: 'at least one change' });
+
+/** Schema of a {@link ChainlineShift}. */
+export const chainlineShiftSchema: z.ZodType<ChainlineShift> = z.strictObject({
+  chainlineShiftMm: limitsSchema,
+  nonDriveArmShiftMm: limitsSchema,
+  treadChangeMm: limitsSchema,
+  findings,
+});
+
+/** Schema of the input of `shrinkFit`. */
+export const shrinkFitInputSchema: z.ZodType<InputOf<typeof shrinkFit>> = z
+  .strictObject({
+    interfaceDiameterMm: plain(round),
+    outerDiameterMm: plain(round),
+    boreDiameterMm: plain({ min: 0, max: 1000 }).exactOptional(),
+    diametralInterferenceMm: plain({ min: 0, max: 10 }),
+    inner: materialOf(plain),
+    outer: materialOf(plain),
+  })
+  .refine((input) => input.outerDiameterMm > input.interfaceDiameterMm, { message: 'outside above the interface' })
+  .refine((input) => (input.boreDiameterMm ?? 0) < input.interfaceDiameterMm, { message: 'bore below the interface' });
+
+/** Schema of a {@link ShrinkFit}. */
+export const shrinkFitSchema: z.ZodType<ShrinkFit> = z.strictObject({
+  pressureMPa: z.number().min(0),
+  outerHoopStressMPa: z.number().min(0),
+  innerHoopStressMPa: z.number().max(0),
+  innerBoreHoopStressMPa: z.number().max(0),
+  findings,
+});
+
+/** Schema of the input of `coneForces`. */
+export const coneForcesInputSchema: z.ZodType<InputOf<typeof coneForces>> = z.strictObject({
+  pressureMPa: plain({ min: 0, max: 5000 }),
+  meanDiameterMm: plain(round),
+  lengthMm: plain(round),
+  faceAngleDeg: plain({ min: 0, max: 10 }),
+  friction: plain(friction),
+  releaseFriction: plain(friction).exactOptional(),
+});
+
+/** Schema of {@link ConeForces}. */
+export const coneForcesSchema: z.ZodType<ConeForces> = z.strictObject({
+  normalForceN: z.number().min(0),
+  pushOnForceN: z.number().min(0),
+  releaseForceN: z.number(),
+  slipForceN: z.number().min(0),
+  slipTorqueNm: z.number().min(0),
+  findings,
+});
