@@ -1,0 +1,62 @@
+import type { Messages } from '@spindlewright/quantity';
+
+/**
+ * English words of the pictures by key; any of them can be replaced through `labels`. `{name}` stands for a number
+ * already written out.
+ */
+export const messages = {
+  language: 'en',
+  'decimal-mark': '.',
+  'unit-mm': '{value} mm',
+  limits: 'limits',
+  'limits-range': 'limits {lower} to {upper}',
+  'no-limits': 'no limits given',
+
+  'seat-title': 'Seat of the crank arm on the spindle',
+  'part-arm': 'arm',
+  'part-spindle': 'spindle',
+  'part-bolt': 'bolt',
+  'part-washer': 'washer',
+  'part-shoulder': 'shoulder',
+  'end-gap': 'End gap',
+  'end-gap-meaning': 'bolt seat to spindle end',
+  'shoulder-gap': 'Shoulder gap',
+  'shoulder-gap-meaning': 'arm to shoulder',
+  'run-out-gap-meaning': 'edge of the bore to the run-out of the flats',
+  'gap-unknown': 'not known',
+  engaged: 'engaged {value}',
+  enlarged: '{factor} times the section',
+  'hand-fit': 'By hand',
+  pressed: 'Pressed',
+  'key-hand-fit': 'pushed on by hand',
+  'key-pressed': 'pressed',
+  'key-stopped': 'where it stops',
+  'key-limits': 'limits of the prediction',
+  'touches-short': 'touches, {short} short',
+  'stopped-at': 'stops at {value}',
+  'would-be': 'would be {value} if nothing touched',
+  touches: 'touches',
+  'may-touch': 'may touch',
+  'note-scale': 'Same scale along and across the axis. Bolt, washer and outer shape of the arm are stand-ins.',
+  'stand-in-mark': '{part}*',
+  'note-stand-in': '* Outline not to measure; the gaps are to scale.',
+  'note-disagree': 'The sizes given and the gaps given disagree; the gaps are drawn as given.',
+  'note-end-gap-unknown': 'End gap not known: drawn at a guess.',
+  'note-shoulder-gap-unknown': 'Shoulder gap not known: drawn at a guess.',
+  'warn-end': 'The bolt bears on the spindle end and no longer presses the arm ({short} short). Do not ride.',
+  'warn-shoulder': 'The arm bears on the shoulder and is not pressed as it has to be ({short} short). Do not ride.',
+
+  'verdict-seats': 'Seats',
+  'verdict-marginal': 'Marginal: seats, with little room left',
+  'verdict-bottoms-on-end': 'Bolt meets the spindle end first',
+  'verdict-hits-shoulder': 'Arm meets the shoulder first',
+  'verdict-too-little-engagement': 'Too little of the taper is engaged',
+  'verdict-does-not-start': 'Arm does not go onto the taper',
+
+  'say-section': 'Section along the spindle axis through two flats, to scale.',
+  'say-position': '{position}: end gap {endGap}, shoulder gap {shoulderGap}, engaged length {engaged}.',
+  'say-hand-fit': 'Pushed on by hand',
+  'say-pressed': 'Pressed',
+  'say-value': '{value} ({limits})',
+  'say-verdict': 'Verdict: {verdict}.',
+} as const satisfies Messages;

@@ -1,0 +1,41 @@
+import { declare } from './theme.ts';
+
+const { paint, fill, stroke } = declare;
+
+/** Style rules of the seat picture. @internal */
+export const seatRules = (): Readonly<Record<string, string>> => ({
+  '.cut': `${paint('stroke', 'ink')};fill:none;stroke-width:1.4;stroke-linejoin:round`,
+  '.arm-ground': fill('arm'),
+  '.arm-hatch': stroke('arm-hatch', 0.9),
+  '.steel-ground': fill('steel'),
+  '.steel-hatch': stroke('steel-hatch', 0.9),
+  '.washer,.bolt': `${paint('fill', 'bolt')};${paint('stroke', 'ink')};stroke-width:1.2;stroke-linejoin:round`,
+  '.hole': `${paint('fill', 'paper')};${paint('stroke', 'ink')};stroke-width:.9`,
+  '.hand-outline': `${stroke('hand', 1.2, '5 3')};stroke-linejoin:round`,
+  '.hand-edge': stroke('hand', 1.6, '5 3'),
+  '.hand-line': stroke('hand', 1),
+  '.hand-head': fill('hand'),
+  '.hand-bar': `${stroke('hand', 4, '2 2')};opacity:.65`,
+  '.hand-band': `${paint('fill', 'hand')};fill-opacity:.16;${paint('stroke', 'hand')};stroke-width:.8;stroke-dasharray:2 3`,
+  '.pressed-edge': stroke('pressed', 1.8),
+  '.pressed-line': stroke('pressed', 1),
+  '.pressed-head': fill('pressed'),
+  '.pressed-bar': `${stroke('pressed', 4)};opacity:.55`,
+  '.pressed-band': `${paint('fill', 'pressed')};fill-opacity:.22;${paint('stroke', 'pressed')};stroke-width:.8`,
+  '.contact-line': `${stroke('contact', 4)};stroke-linecap:round`,
+  '.contact-head': fill('contact'),
+  '.missing': stroke('contact', 1.4, '3 2'),
+  'text.hand': paint('fill', 'hand'),
+  'text.pressed': paint('fill', 'pressed'),
+  'text.contact': paint('fill', 'contact'),
+  '.dot,.head': fill('ink'),
+  '.balloon': `${paint('fill', 'paper')};${paint('stroke', 'ink')};stroke-width:1`,
+  '.on-arm': `paint-order:stroke;${paint('stroke', 'arm')};stroke-width:5;stroke-linejoin:round`,
+  '.on-paper': `paint-order:stroke;${paint('stroke', 'paper')};stroke-width:4;stroke-linejoin:round`,
+  '.on-steel': `paint-order:stroke;${paint('stroke', 'steel')};stroke-width:5;stroke-linejoin:round`,
+  '.sign': `fill:none;stroke-width:2;stroke-linecap:round;stroke-linejoin:round`,
+  '.sign.seats': paint('stroke', 'good'),
+  '.sign.marginal': paint('stroke', 'caution'),
+  '.sign.fails': paint('stroke', 'contact'),
+  '.sign.other': paint('stroke', 'soft'),
+});
