@@ -182,11 +182,16 @@ function checkMembers(
   for (const member of members) {
     if (!member.name) continue;
     const inner = `${path}.${member.name.getText()}`;
-    describe(blockOf(member), inner, report);
+    if (!isBoundName(member.name.getText()) || ts.isInterfaceDeclaration(member.parent)) {
+      describe(blockOf(member), inner, report);
+    }
     checkNumericName(checker, member, path, report);
     if (ts.isPropertySignature(member) && member.type) checkTypeNode(checker, member.type, inner, report);
   }
 }
+
+/** `{ lower, nominal, upper }` inside a field that is described needs no words of its own. */
+const isBoundName = (name: string): boolean => /^(lower|nominal|upper)$/.test(name);
 
 /** Object literals and their intersections declare fields of their own; members of a union are told apart in its text. */
 function checkTypeNode(checker: ts.TypeChecker, node: ts.TypeNode, path: string, report: Report): void {

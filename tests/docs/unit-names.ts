@@ -27,6 +27,10 @@ export const DIMENSIONLESS: Readonly<Record<string, string>> = {
   seed: 'whole number',
   minLength: 'count of items',
   minutes: 'is its own unit',
+  refused: 'row numbers',
+  frictions: 'coefficients',
+  pressReached: 'share of the travel, 0 to 1',
+  mmPerUnit: 'mm per unit of the field whose path stands beside it',
   gain: 'in minutes, as the field minutes beside it',
   turnsToTorque: 'count of turns',
 };

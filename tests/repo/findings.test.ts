@@ -2,9 +2,9 @@ import { existsSync } from 'node:fs';
 import ts from 'typescript';
 import { describe, expect, it } from 'vitest';
 import { createProgram } from '../docs/program.ts';
-import { folders, publishedSources, readText, root } from '../workspace.ts';
-import { raisedCodes } from './finding-codes.ts';
-import { nodesOf, parse } from './source-rules.ts';
+import { folders, publishedSources, root } from '../workspace.ts';
+import { TextTracer } from './finding-codes.ts';
+import { nodesOf } from './source-rules.ts';
 
 const absolute = (path: string): string => `${root}/${path}`;
 const program = createProgram(folders.flatMap(publishedSources).map(absolute));
@@ -16,20 +16,17 @@ async function templatesOf(folder: string): Promise<Readonly<Record<string, stri
   return ((await import(/* @vite-ignore */ path)) as { messages: Record<string, string> }).messages;
 }
 
-const escaped = (text: string): string => text.replace(/[^\w-]/g, '\\$&');
-
 /** Tells whether the sources, templates left out, write a text: as a literal, or as one with places to fill in. */
 function writtenIn(paths: readonly string[]): (text: string) => boolean {
+  const tracer = new TextTracer(program, paths.map(absolute));
   const literals = new Set<string>();
   const patterns: RegExp[] = [];
   for (const path of paths.filter((entry) => !entry.includes('/messages/'))) {
-    for (const node of nodesOf(parse(path, readText(path)))) {
+    const file = program.getSourceFile(absolute(path));
+    for (const node of file ? nodesOf(file) : []) {
       if (ts.isStringLiteralLike(node)) literals.add(node.text);
-      // `verdict-${verdict}` writes every text that begins so; one without a beginning would write anything.
-      if (ts.isTemplateExpression(node) && /^[a-z][a-z0-9]*-/.test(node.head.text)) {
-        const rest = node.templateSpans.map((span) => `.+${escaped(span.literal.text)}`).join('');
-        patterns.push(new RegExp(`^${escaped(node.head.text)}${rest}$`));
-      }
+      const pattern = ts.isTemplateExpression(node) ? tracer.patternOf(node) : undefined;
+      if (pattern) patterns.push(pattern);
     }
   }
   return (text) => literals.has(text) || patterns.some((pattern) => pattern.test(text));
@@ -38,7 +35,7 @@ const writtenAnywhere = writtenIn(folders.flatMap(publishedSources));
 
 describe.each(folders)('findings of %s', async (folder) => {
   const templates = await templatesOf(folder);
-  const raised = raisedCodes(program, publishedSources(folder).map(absolute));
+  const raised = new TextTracer(program, publishedSources(folder).map(absolute)).raisedCodes();
 
   it('have codes that the source text tells', () => {
     expect(raised.unclear.map((place) => place.replace(`${root}/`, ''))).toEqual([]);
@@ -70,6 +67,11 @@ it('the search follows helpers and tells when it cannot', () => {
       function third({ code: name }: { code: string }) { return createFinding({ code: name }); }
       const fourth = (code: 'g' | 'h') => createFinding({ code });
       createFinding({ code: 'a' });
+      const local = Math.PI > 3 ? 'i' : 'j';
+      createFinding({ code: local });
+      const code = Math.PI > 3 ? 'l' : 'm';
+      createFinding({ code });
+      const fifth = (kind: 'x' | 'y') => createFinding({ code: \`k-\${kind}\` });
       createFinding({ code: Math.PI > 3 ? 'b' : 'c' });
       helper('d', 1);
       other({ code: 'e' });
@@ -78,7 +80,7 @@ it('the search follows helpers and tells when it cannot', () => {
       createFinding({ code: table['x'] ?? '' });
     `,
   });
-  const { codes, unclear } = raisedCodes(sample, [path]);
-  expect([...codes].sort()).toEqual(['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h']);
+  const { codes, unclear } = new TextTracer(sample, [path]).raisedCodes();
+  expect([...codes].sort()).toEqual(['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h', 'i', 'j', 'k-x', 'k-y', 'l', 'm']);
   expect(unclear).toHaveLength(1);
 });

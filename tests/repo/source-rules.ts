@@ -26,8 +26,13 @@ const GLOBALS = new Set([
 /** Uses of the platform, the clock or unseeded chance: what would make a result depend on more than its input. */
 export function hiddenInputs(file: ts.SourceFile): string[] {
   const found: string[] = [];
+  // A name declared in the file shadows the platform's; the type check of each package without platform types sees to
+  // the case where it does not.
+  const own = new Set([...nodesOf(file)].flatMap((node) => (isDeclaration(node) ? [node.name.getText()] : [])));
   for (const node of nodesOf(file)) {
-    if (ts.isIdentifier(node) && GLOBALS.has(node.text) && isReference(node)) found.push(node.text);
+    if (ts.isIdentifier(node) && GLOBALS.has(node.text) && !own.has(node.text) && isReference(node)) {
+      found.push(node.text);
+    }
     if (ts.isPropertyAccessExpression(node)) {
       const text = `${node.expression.getText()}.${node.name.text}`;
       if (text === 'Math.random' || text === 'Date.now') found.push(text);
@@ -41,12 +46,14 @@ export function hiddenInputs(file: ts.SourceFile): string[] {
   return found;
 }
 
+const isDeclaration = (node: ts.Node): node is ts.VariableDeclaration | ts.ParameterDeclaration | ts.BindingElement =>
+  ts.isVariableDeclaration(node) || ts.isParameter(node) || ts.isBindingElement(node);
+
 function isReference(node: ts.Identifier): boolean {
   const { parent } = node;
   if (ts.isPropertyAccessExpression(parent)) return parent.expression === node;
   if (ts.isPropertyAssignment(parent)) return parent.initializer === node;
   if (ts.isVariableDeclaration(parent) || ts.isParameter(parent)) return parent.initializer === node;
-  // A local of that name shadows the global; the per-package type check without platform types finds the rest.
   return ts.isExpression(parent) || ts.isStatement(parent) || ts.isShorthandPropertyAssignment(parent);
 }
 
