@@ -1,0 +1,249 @@
+import { convert } from '@spindlewright/quantity';
+import {
+  assemblyLimit,
+  boltStiffness,
+  frustumStiffness,
+  metricThread,
+  preloadFromTorque,
+  propertyClass,
+  strippingEngagement,
+  type Thread,
+  targetTorque,
+  threadFor,
+  toolTorque,
+  torqueFromPreload,
+  unifiedThread,
+  wrenchSetting,
+} from '@spindlewright/torque';
+import { type Adapters, numberIn, type Row, textIn } from '../adapter.ts';
+
+const MM2_PER_IN2 = 25.4 ** 2;
+/** N/mm in a million pounds-force per inch. */
+const inMlbfPerIn = (stiffnessNPerMm: number): number => (convert(stiffnessNPerMm, 'N', 'lbf') * 25.4) / 1e6;
+const mpsiInGPa = (modulus: number): number => convert(modulus * 1e6, 'psi', 'MPa') / 1000;
+const circle = (diameterMm: number): number => (Math.PI / 4) * diameterMm ** 2;
+
+const threadOf = (row: Row): Thread => threadFor(textIn(row, 'designation'));
+
+/** Offsets of the profile from the major diameter, in pitches. */
+const offsets = (thread: Thread) => {
+  const offset = (diameterMm: number): number => (thread.majorDiameterMm - diameterMm) / thread.pitchMm;
+  return {
+    pitchOffset: offset(thread.pitchDiameterMm),
+    minorOffset: offset(thread.minorDiameterMm),
+    stressOffset: offset(thread.stressDiameterMm),
+  };
+};
+
+const geometry = (row: Row) => {
+  const thread = threadOf(row);
+  return { ...thread, minorAreaMm2: circle(thread.minorDiameterMm) };
+};
+
+const inches = (thread: Thread) => ({
+  stressAreaIn2: thread.stressAreaMm2 / MM2_PER_IN2,
+  minorAreaIn2: circle(thread.minorDiameterMm) / MM2_PER_IN2,
+  minorDiameterIn: thread.minorDiameterMm / 25.4,
+  pitchDiameterIn: thread.pitchDiameterMm / 25.4,
+});
+
+const unified = (row: Row): Thread =>
+  unifiedThread({
+    nominalDiameterIn: numberIn(row, 'nominalDiameterIn'),
+    threadsPerInch: numberIn(row, 'threadsPerInch'),
+  });
+
+const areas = (row: Row) => inches(threadOf(row));
+
+const proofLoad = (row: Row) => {
+  const thread = threadOf(row);
+  const { proofStressMPa, tensileStrengthMPa } = propertyClass(textIn(row, 'propertyClass'), thread.majorDiameterMm);
+  return {
+    proofLoadN: thread.stressAreaMm2 * (proofStressMPa ?? 0),
+    ultimateLoadN: thread.stressAreaMm2 * tensileStrengthMPa,
+  };
+};
+
+const assembly = (row: Row) => {
+  const { preloadN, torqueNm } = assemblyLimit({
+    thread: threadOf(row),
+    propertyClass: textIn(row, 'propertyClass'),
+    threadFriction: numberIn(row, 'friction'),
+    bearing: { outerDiameterMm: numberIn(row, 'outerDiameterMm'), holeDiameterMm: numberIn(row, 'holeDiameterMm') },
+  });
+  return { preloadKN: preloadN / 1000, torqueNm };
+};
+
+const preloadByNutFactor = (row: Row) => {
+  const { preloadN } = preloadFromTorque({
+    torqueNm: convert(numberIn(row, 'torqueLbfFt'), 'lbf.ft', 'Nm'),
+    thread: threadFor('7/8-9 UNC'),
+    nutFactor: numberIn(row, 'nutFactor'),
+    method: 'nut-factor',
+  });
+  return { preloadLbf: convert(preloadN, 'N', 'lbf') };
+};
+
+/** Torque coefficient by the handbook's own formula, with the hexagon head of the size. */
+const coefficient = (designation: string, outerDiameterMm: number, holeDiameterMm: number) => (row: Row) => ({
+  nutFactor: torqueFromPreload({
+    preloadN: 1000,
+    thread: threadFor(designation),
+    threadFriction: numberIn(row, 'threadFriction'),
+    bearingFriction: numberIn(row, 'bearingFriction'),
+    bearing: { outerDiameterMm, holeDiameterMm },
+    method: 'nut-factor',
+  }).nutFactor,
+});
+
+const frustumInInches = (row: Row) => ({
+  stiffnessMlbfPerIn: inMlbfPerIn(
+    frustumStiffness({
+      outerFaceDiameterMm: numberIn(row, 'outerFaceDiameterIn') * 25.4,
+      holeDiameterMm: numberIn(row, 'holeDiameterIn') * 25.4,
+      thicknessMm: numberIn(row, 'thicknessIn') * 25.4,
+      modulusGPa: mpsiInGPa(numberIn(row, 'modulusMpsi')),
+    }).stiffnessNPerMm,
+  ),
+});
+
+export const adapters: Adapters = {
+  'metric-profile-constants': (row) =>
+    offsets(metricThread({ nominalDiameterMm: numberIn(row, 'nominalDiameterMm'), pitchMm: numberIn(row, 'pitchMm') })),
+  'metric-coarse-areas': geometry,
+  'metric-coarse-areas-m10': geometry,
+  'metric-nominal-areas': geometry,
+  'metric-nominal-areas-large': geometry,
+  'metric-fine-dimensions': geometry,
+  'metric-fine-dimensions-large': geometry,
+  'metric-fine-areas-erratum': geometry,
+  'metric-m15x1': geometry,
+  'unified-areas': areas,
+  'unified-areas-cut-off': areas,
+  'unified-areas-large': areas,
+  'unified-profile-constants': (row) => offsets(unified(row)),
+  'unified-area-metric-constant-erratum': (row) => inches(unified(row)),
+  'unified-half-13': (row) => inches(unified(row)),
+  'property-class-strengths': (row) => {
+    const strengths = propertyClass(textIn(row, 'propertyClass'), numberIn(row, 'nominalDiameterMm'));
+    const { proofStressMPa, tensileStrengthMPa, yieldStrengthMPa } = strengths;
+    return { proofStressMPa, tensileStrengthMPa, yieldStrengthMPa };
+  },
+  'proof-loads-coarse': proofLoad,
+  'ultimate-loads-coarse': proofLoad,
+  'ultimate-load-m12-erratum': proofLoad,
+  'waisted-bolts': (row) => {
+    const waistDiameterMm = 0.9 * threadOf(row).minorDiameterMm;
+    return { waistDiameterMm, waistAreaMm2: circle(waistDiameterMm) };
+  },
+  'core-holes': (row) => {
+    const { majorDiameterMm, pitchMm } = threadOf(row);
+    return { coreHoleMm: majorDiameterMm - pitchMm };
+  },
+  'handbook-example-8-3': (row) => {
+    const thread = threadOf(row);
+    const friction = numberIn(row, 'friction');
+    const preloadN = convert(numberIn(row, 'preloadLbf'), 'lbf', 'N');
+    const byFriction = torqueFromPreload({
+      preloadN,
+      thread,
+      threadFriction: friction,
+      bearingFriction: friction,
+      // Mean diameter 1.25 d, as the example takes its collar.
+      bearing: { outerDiameterMm: 1.5 * thread.majorDiameterMm, holeDiameterMm: thread.majorDiameterMm },
+    });
+    const byNutFactor = torqueFromPreload({ preloadN, thread, nutFactor: 0.2, method: 'nut-factor' });
+    return {
+      minorDiameterIn: thread.minorDiameterMm / 25.4,
+      meanDiameterIn: thread.pitchDiameterMm / 25.4,
+      leadAngleDeg: thread.leadAngleDeg,
+      torqueNutFactorLbfIn: convert(byNutFactor.torqueNm, 'Nm', 'lbf.in'),
+      torqueLbfIn: convert(byFriction.torqueNm, 'Nm', 'lbf.in'),
+      stressKpsi: convert(preloadN / thread.stressAreaMm2, 'MPa', 'psi') / 1000,
+    };
+  },
+  'handbook-example-m10-yield': (row) => {
+    const thread = threadOf(row);
+    const { preloadN } = assemblyLimit({
+      thread,
+      propertyClass: { yieldStrengthMPa: numberIn(row, 'yieldStrengthMPa') },
+      threadFriction: numberIn(row, 'friction'),
+      bearing: { outerDiameterMm: 14.63, holeDiameterMm: 11 },
+      utilisation: 1,
+      torsion: 'elastic',
+    });
+    const nutFactor = numberIn(row, 'nutFactor');
+    const { torqueNm } = torqueFromPreload({ preloadN, thread, nutFactor, method: 'nut-factor' });
+    return { stressAreaMm2: thread.stressAreaMm2, stressDiameterMm: thread.stressDiameterMm, preloadN, torqueNm };
+  },
+  'vdi-2230-fine-threads': assembly,
+  'vdi-2230-stainless-m8': assembly,
+  'vdi-2230-m12-scatter': (row) => {
+    const { preloadKN } = assembly({ ...row, outerDiameterMm: 16.63, holeDiameterMm: 13.5 });
+    return { preloadKN, smallestPreloadKN: preloadKN / numberIn(row, 'tighteningFactor') };
+  },
+  'nut-factor-torques': (row) => {
+    const { torqueNm } = torqueFromPreload({
+      preloadN: convert(numberIn(row, 'preloadLbf'), 'lbf', 'N'),
+      thread: threadFor('#10-32 UNF'),
+      nutFactor: numberIn(row, 'nutFactor'),
+      method: 'nut-factor',
+    });
+    return { torqueLbfIn: convert(torqueNm, 'Nm', 'lbf.in') };
+  },
+  'nut-factor-preloads': preloadByNutFactor,
+  'nut-factor-measured': preloadByNutFactor,
+  'scatter-bookkeeping': (row) => {
+    const { targetTorqueNm, torqueNm } = targetTorque({
+      maximumTorqueNm: numberIn(row, 'maximumTorqueNm'),
+      deviationPercent: numberIn(row, 'deviationPercent'),
+    });
+    return { targetTorqueNm, lowestTorqueNm: torqueNm.lower };
+  },
+  'torque-coefficients-coarse': coefficient('M10', 14.63, 11),
+  'torque-coefficients-fine': coefficient('M16x1.5', 22.49, 17.5),
+  'wrench-extension': (row) => {
+    const { settingNm } = wrenchSetting({
+      targetTorqueNm: convert(numberIn(row, 'targetLbfFt'), 'lbf.ft', 'Nm'),
+      wrenchLengthMm: numberIn(row, 'wrenchLengthIn') * 25.4,
+      extensionLengthMm: numberIn(row, 'extensionLengthIn') * 25.4,
+      extensionAngleDeg: numberIn(row, 'extensionAngleDeg'),
+    });
+    return { settingLbfFt: convert(settingNm, 'Nm', 'lbf.ft') };
+  },
+  'tool-classes': (row) => {
+    const torqueNm = numberIn(row, 'torqueNm');
+    return { deviationPercent: toolTorque({ torqueNm, tool: 'click-wrench-iso-6789' }).deviationPercent };
+  },
+  'stripping-example': (row) => {
+    const { engagementMm } = strippingEngagement({
+      thread: threadOf(row),
+      loadN: numberIn(row, 'loadN'),
+      shearStrengthMPa: numberIn(row, 'shearStrengthMPa'),
+      externalMajorDiameterMm: numberIn(row, 'externalMajorDiameterMm'),
+      internalPitchDiameterMm: numberIn(row, 'internalPitchDiameterMm'),
+    });
+    return { engagementMm };
+  },
+  'frusta-inch': frustumInInches,
+  'frustum-printed-modulus-erratum': frustumInInches,
+  'frustum-corrected-modulus': frustumInInches,
+  'frusta-metric': (row) => ({
+    stiffnessMNPerM:
+      frustumStiffness({
+        outerFaceDiameterMm: numberIn(row, 'outerFaceDiameterMm'),
+        holeDiameterMm: numberIn(row, 'holeDiameterMm'),
+        thicknessMm: numberIn(row, 'thicknessMm'),
+        modulusGPa: numberIn(row, 'modulusGPa'),
+      }).stiffnessNPerMm / 1000,
+  }),
+  'bolt-stiffness-examples': (row) => {
+    const part = (area: string, length: string) => ({
+      areaMm2: numberIn(row, area) * MM2_PER_IN2,
+      lengthMm: numberIn(row, length) * 25.4,
+    });
+    const threaded = part('threadAreaIn2', 'threadLengthIn');
+    const segments = row.shankAreaIn2 === null ? [threaded] : [part('shankAreaIn2', 'shankLengthIn'), threaded];
+    return { stiffnessMlbfPerIn: inMlbfPerIn(boltStiffness({ segments, modulusGPa: mpsiInGPa(30) }).stiffnessNPerMm) };
+  },
+};
