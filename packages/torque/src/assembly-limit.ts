@@ -1,6 +1,7 @@
 import { checkInput, type FieldSpec, type FieldSpecs, type Finding } from '@spindlewright/quantity';
 import { type Bearing, bearingSpec, checkRing } from './bearing.ts';
 import { dataEdition } from './data-edition.ts';
+import { frictionSpec, strengthRange, utilisationSpec } from './domain.ts';
 import { leverArms, torquesOf } from './joint.ts';
 import { propertyClass } from './property-class.ts';
 import { raise } from './raise.ts';
@@ -28,16 +29,12 @@ export interface AssemblyLimit {
   findings: Finding[];
 }
 
-const friction = { type: 'number', unit: '1', above: 0, max: 1 } as const;
-
 /** A property class by its id, or what `propertyClass` gave for it, or a yield strength in MPa alone. */
 export type Strength = string | { yieldStrengthMPa: number };
 
 /** Description of the field `propertyClass`. @internal */
 export const strengthSpec = (strength: unknown): FieldSpec =>
-  typeof strength === 'object'
-    ? { type: 'object', fields: { yieldStrengthMPa: { type: 'number', unit: 'MPa', above: 0, max: 5000 } } }
-    : { type: 'text' };
+  typeof strength === 'object' ? { type: 'object', fields: { yieldStrengthMPa: strengthRange } } : { type: 'text' };
 
 /** The input with the strength reduced to what counts, since a record of `propertyClass` carries more. @internal */
 export function withPlainStrength(input: unknown): unknown {
@@ -66,7 +63,7 @@ export function yieldOf(
  * d0 its diameter, m thread friction; c = 3/2 with the section yielding all over in torsion (VDI 2230:2001 tables), c = 2
  * for the elastic stress at the rim (`torsion: 'elastic'`, older handbooks). Torque by the `vdi-2230` form.
  *
- * Validity: friction above 0 to 1, utilisation above 0 to 1 (0.9 is usual). One friction: with less of it the same torque
+ * Validity: friction above 0 to 1, utilisation 0.01 to 1 (0.9 is usual). One friction: with less of it the same torque
  * pulls more, so take the torque of the lowest friction to be expected, or use `preloadRange`.
  *
  * Accuracy: printed VDI 2230 preloads for fine threads within 0.3 %, torques within 1.2 % (they are rounded to whole
@@ -102,10 +99,10 @@ export function assemblyLimit(input: {
   const fields: FieldSpecs = {
     thread: { type: 'object', fields: threadFields },
     propertyClass: strengthSpec((input as { propertyClass?: unknown } | null)?.propertyClass),
-    threadFriction: friction,
-    bearingFriction: { ...friction, optional: true },
+    threadFriction: frictionSpec,
+    bearingFriction: { ...frictionSpec, optional: true },
     bearing: bearingSpec(input),
-    utilisation: { ...friction, optional: true },
+    utilisation: utilisationSpec,
     torsion: { type: 'choice', values: ['plastic', 'elastic'], optional: true },
   };
   checkInput({ where: 'assemblyLimit', value: withPlainStrength(input), fields });

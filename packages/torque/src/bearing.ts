@@ -23,7 +23,7 @@ export interface SquareBearing {
 /** The face that turns under load: what its friction acts on. */
 export type Bearing = RoundBearing | SquareBearing;
 
-const outer = { type: 'number', unit: 'mm', above: 0, max: 500 } as const;
+const outer = { type: 'number', unit: 'mm', min: 0.1, max: 500 } as const;
 
 const roundFields: FieldSpecs = {
   outerDiameterMm: outer,
@@ -32,7 +32,7 @@ const roundFields: FieldSpecs = {
 
 const squareFields: FieldSpecs = {
   outerDiameterMm: outer,
-  squareHoleMm: { type: 'number', unit: 'mm', above: 0, max: 500 },
+  squareHoleMm: { type: 'number', unit: 'mm', min: 0.1, max: 500 },
   cornerReliefMm: { type: 'number', unit: 'mm', min: 0, max: 500, optional: true },
 };
 
@@ -46,12 +46,15 @@ export const bearingSpec = (input: unknown): FieldSpec => {
   return { type: 'object', fields: square ? squareFields : roundFields };
 };
 
+// A ring thinner than that is none; its area would come out as a difference of rounding errors.
+const THINNEST_MM = 0.01;
+
 /** Refuses a hole that leaves nothing to bear on. @internal */
 export function checkRing(where: string, bearing: Bearing): void {
   const across = isSquare(bearing) ? bearing.squareHoleMm : bearing.holeDiameterMm;
   const path = isSquare(bearing) ? 'bearing.squareHoleMm' : 'bearing.holeDiameterMm';
-  if (across >= bearing.outerDiameterMm) {
-    throw refuse(where, path, String(across), `below the outer diameter, ${bearing.outerDiameterMm} mm`);
+  if (across > bearing.outerDiameterMm - THINNEST_MM) {
+    throw refuse(where, path, String(across), `below the outer diameter, ${bearing.outerDiameterMm} mm, by 0.01 mm`);
   }
   if (isSquare(bearing) && (bearing.cornerReliefMm ?? 0) > bearing.squareHoleMm / 2) {
     throw refuse(where, 'bearing.cornerReliefMm', String(bearing.cornerReliefMm), 'at most half the square');

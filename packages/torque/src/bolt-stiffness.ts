@@ -1,4 +1,5 @@
 import { checkInput, type FieldSpecs } from '@spindlewright/quantity';
+import { modulusSpec } from './domain.ts';
 
 const fields: FieldSpecs = {
   segments: {
@@ -7,12 +8,12 @@ const fields: FieldSpecs = {
     item: {
       type: 'object',
       fields: {
-        areaMm2: { type: 'number', unit: 'mm2', above: 0 },
-        lengthMm: { type: 'number', unit: 'mm', above: 0 },
+        areaMm2: { type: 'number', unit: 'mm2', min: 1e-3, max: 1e6 },
+        lengthMm: { type: 'number', unit: 'mm', min: 1e-3, max: 1e5 },
       },
     },
   },
-  modulusGPa: { type: 'number', unit: 'GPa', above: 0, max: 1500 },
+  modulusGPa: modulusSpec,
 };
 
 /** One length of a bolt with the same section all along. */

@@ -43,8 +43,7 @@ export function convertColumn(
   for (let row = 0; row < length; row++) {
     const value = column[row] ?? Number.NaN;
     const friction = { threadFriction: threadFriction(row), bearingFriction: bearingFriction(row) };
-    const good =
-      value >= 0 && Number.isFinite(value) && inDomain(friction.threadFriction) && inDomain(friction.bearingFriction);
+    const good = value >= 0 && value <= 1e9 && inDomain(friction.threadFriction) && inDomain(friction.bearingFriction);
     if (good) out[row] = convert(value, leverArms({ thread, bearing, method, ...friction }, ring).tightenMm);
     else refused[row] = 1;
   }

@@ -76,7 +76,7 @@ export function checkFixingInput(where: string, input: FixingBolt | FixingNut): 
     washerThicknessMm: optional(0),
     head: { type: 'choice', values: ['plain', 'flanged'], optional: true },
     bearing: { ...bearingSpec(input), optional: true },
-    neededEngagementRatio: { type: 'number', unit: 'd', above: 0, max: 5, optional: true },
+    neededEngagementRatio: { type: 'number', unit: 'd', min: 0.1, max: 5, optional: true },
   };
   checkInput({ where, value: input, fields });
   if (input.bearing !== undefined) checkRing(where, input.bearing);

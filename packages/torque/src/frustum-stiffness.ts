@@ -1,11 +1,12 @@
 import { checkInput, type FieldSpecs } from '@spindlewright/quantity';
+import { modulusSpec } from './domain.ts';
 import { refuse } from './refuse.ts';
 
 const fields: FieldSpecs = {
-  outerFaceDiameterMm: { type: 'number', unit: 'mm', above: 0, max: 1000 },
-  holeDiameterMm: { type: 'number', unit: 'mm', above: 0, max: 1000 },
-  thicknessMm: { type: 'number', unit: 'mm', above: 0, max: 10_000 },
-  modulusGPa: { type: 'number', unit: 'GPa', above: 0, max: 1500 },
+  outerFaceDiameterMm: { type: 'number', unit: 'mm', min: 0.1, max: 1000 },
+  holeDiameterMm: { type: 'number', unit: 'mm', min: 0.01, max: 1000 },
+  thicknessMm: { type: 'number', unit: 'mm', min: 1e-6, max: 10_000 },
+  modulusGPa: modulusSpec,
 };
 
 /**

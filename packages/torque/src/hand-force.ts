@@ -1,4 +1,5 @@
 import { checkInput, type FieldSpecs, type Finding } from '@spindlewright/quantity';
+import { torqueSpec } from './domain.ts';
 import { raise } from './raise.ts';
 
 /** Force at the hand. */
@@ -10,8 +11,8 @@ export interface HandForce {
 }
 
 const fields: FieldSpecs = {
-  torqueNm: { type: 'number', unit: 'Nm', min: 0 },
-  leverLengthMm: { type: 'number', unit: 'mm', above: 0, max: 10_000 },
+  torqueNm: torqueSpec,
+  leverLengthMm: { type: 'number', unit: 'mm', min: 1, max: 10_000 },
   pullAngleDeg: { type: 'number', unit: 'deg', min: 1, max: 90, optional: true },
 };
 

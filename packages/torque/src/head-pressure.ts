@@ -1,5 +1,6 @@
 import { checkInput, type FieldSpecs, type Finding } from '@spindlewright/quantity';
 import { type Bearing, bearingFindings, bearingSpec, checkRing, ringOf } from './bearing.ts';
+import { forceSpec, strengthRange } from './domain.ts';
 import { raise } from './raise.ts';
 
 /** Pressure under a head, nut or washer. */
@@ -48,9 +49,9 @@ export function headPressure(input: {
   limitingPressureMPa?: number;
 }): HeadPressure {
   const fields: FieldSpecs = {
-    preloadN: { type: 'number', unit: 'N', min: 0 },
+    preloadN: forceSpec,
     bearing: bearingSpec(input),
-    limitingPressureMPa: { type: 'number', unit: 'MPa', above: 0, optional: true },
+    limitingPressureMPa: { ...strengthRange, optional: true },
   };
   checkInput({ where: 'headPressure', value: input, fields });
   checkRing('headPressure', input.bearing);

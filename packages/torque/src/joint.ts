@@ -1,5 +1,6 @@
 import { checkInput, type FieldSpecs, type Finding } from '@spindlewright/quantity';
 import { type Bearing, type BearingRing, bearingFindings, bearingSpec, checkRing, ringOf } from './bearing.ts';
+import { frictionSpec } from './domain.ts';
 import { raise } from './raise.ts';
 import { type Thread, threadFields } from './thread.ts';
 
@@ -24,7 +25,7 @@ export interface FrictionJoint {
 export interface NutFactorJoint {
   /** The thread. */
   thread: Thread;
-  /** Nut factor K, above 0, at most 1. */
+  /** Nut factor K, from 0.001 to 1. */
   nutFactor: number;
   /** Formula: K is read by this one only. */
   method: 'nut-factor';
@@ -42,8 +43,6 @@ export interface TorqueSplit {
   frictionNm: number;
 }
 
-const friction = { type: 'number', unit: '1', above: 0, max: 1 } as const;
-
 /** Checks an input that is a joint and the fields of `own`. @internal */
 export function checkJoint(where: string, input: unknown, own: FieldSpecs): void {
   const lumped = typeof input === 'object' && input !== null && Object.hasOwn(input, 'nutFactor');
@@ -51,14 +50,14 @@ export function checkJoint(where: string, input: unknown, own: FieldSpecs): void
     ? {
         ...own,
         thread: { type: 'object', fields: threadFields },
-        nutFactor: friction,
+        nutFactor: { type: 'number', unit: '1', min: 0.001, max: 1 },
         method: { type: 'choice', values: ['nut-factor'] },
       }
     : {
         ...own,
         thread: { type: 'object', fields: threadFields },
-        threadFriction: friction,
-        bearingFriction: friction,
+        threadFriction: frictionSpec,
+        bearingFriction: frictionSpec,
         bearing: bearingSpec(input),
         method: { type: 'choice', values: ['exact', 'vdi-2230', 'nut-factor'], optional: true },
       };

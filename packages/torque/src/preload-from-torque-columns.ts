@@ -25,7 +25,7 @@ import { type ColumnJoint, convertColumn, type NumberColumn } from './columns.ts
  *   threadFriction: 0.12,
  *   bearingFriction: [0.1, 0.12, 0.12],
  * });
- * Array.from(preloadN, Math.round); // => [23130, 28120, 0]
+ * Array.from(preloadN, Math.round); // => [23122, 28121, 0]
  * Array.from(refused); // => [0, 0, 1]
  * ```
  * @see `preloadFromTorque` and its sources.

@@ -1,4 +1,5 @@
 import type { FieldSpecs } from '@spindlewright/quantity';
+import { torqueSpec } from './domain.ts';
 import {
   checkJoint,
   type FrictionJoint,
@@ -8,7 +9,7 @@ import {
   torquesOf,
 } from './joint.ts';
 
-const own: FieldSpecs = { torqueNm: { type: 'number', unit: 'Nm', min: 0 } };
+const own: FieldSpecs = { torqueNm: torqueSpec };
 
 /** Preload for a torque, and where the torque goes. */
 export interface PreloadFromTorque extends JointTorques {

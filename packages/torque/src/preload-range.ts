@@ -10,6 +10,7 @@ import {
 import { type Strength, strengthSpec, withPlainStrength, yieldOf } from './assembly-limit.ts';
 import { type Bearing, bearingFindings, bearingSpec, checkRing } from './bearing.ts';
 import { dataEdition } from './data-edition.ts';
+import { frictionSpec, torqueSpec, utilisationSpec } from './domain.ts';
 import { leverArms, type TorqueMethod, unusualFriction } from './joint.ts';
 import { raise } from './raise.ts';
 import { type StrengthUse, strengthUse } from './strength-use.ts';
@@ -109,9 +110,9 @@ export interface PreloadRange {
  * @see VDI 2230 (`vdi-2230-2001-quoted`) for scatter; ISO 6789 (`iso-6789-quoted`) for tools.
  */
 export function preloadRange(input: PreloadRangeInput): PreloadRange {
-  const friction: FieldSpec = { type: 'measurand', unit: '1', above: 0, max: 1 };
+  const friction: FieldSpec = { ...frictionSpec, type: 'measurand' };
   const fields: FieldSpecs = {
-    torqueNm: { type: 'measurand', unit: 'Nm', min: 0 },
+    torqueNm: { ...torqueSpec, type: 'measurand' },
     tool: { ...toolSpec, optional: true },
     thread: { type: 'object', fields: threadFields },
     threadFriction: friction,
@@ -119,7 +120,7 @@ export function preloadRange(input: PreloadRangeInput): PreloadRange {
     bearing: bearingSpec(input),
     method: { type: 'choice', values: ['exact', 'vdi-2230', 'nut-factor'], optional: true },
     propertyClass: { ...strengthSpec((input as { propertyClass?: unknown } | null)?.propertyClass), optional: true },
-    utilisation: { type: 'number', unit: '1', above: 0, max: 1, optional: true },
+    utilisation: utilisationSpec,
   };
   checkInput({ where: 'preloadRange', value: withPlainStrength(input), fields });
   checkRing('preloadRange', input.bearing);

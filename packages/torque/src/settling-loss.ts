@@ -1,4 +1,5 @@
 import { checkInput, type FieldSpecs, type Finding } from '@spindlewright/quantity';
+import { forceSpec } from './domain.ts';
 import { raise } from './raise.ts';
 
 /** What settling leaves of a preload. */
@@ -13,10 +14,10 @@ export interface SettlingLoss {
   findings: Finding[];
 }
 
-const positive = { type: 'number', unit: 'N/mm', above: 0 } as const;
+const positive = { type: 'number', unit: 'N/mm', min: 1e-3, max: 1e12 } as const;
 
 const fields: FieldSpecs = {
-  preloadN: { type: 'number', unit: 'N', min: 0 },
+  preloadN: forceSpec,
   settlementUm: { type: 'number', unit: 'um', min: 0, max: 10_000 },
   boltStiffnessNPerMm: positive,
   memberStiffnessNPerMm: positive,

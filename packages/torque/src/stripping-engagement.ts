@@ -1,4 +1,5 @@
 import { checkInput, type FieldSpecs, type Finding } from '@spindlewright/quantity';
+import { forceSpec, strengthRange } from './domain.ts';
 import { raise } from './raise.ts';
 import { refuse } from './refuse.ts';
 import { type Thread, threadFields } from './thread.ts';
@@ -19,11 +20,11 @@ export interface StrippingEngagement {
 
 const fields: FieldSpecs = {
   thread: { type: 'object', fields: threadFields },
-  loadN: { type: 'number', unit: 'N', min: 0 },
-  shearStrengthMPa: { type: 'number', unit: 'MPa', above: 0 },
-  externalMajorDiameterMm: { type: 'number', unit: 'mm', above: 0, optional: true },
-  internalPitchDiameterMm: { type: 'number', unit: 'mm', above: 0, optional: true },
-  engagementMm: { type: 'number', unit: 'mm', above: 0, optional: true },
+  loadN: forceSpec,
+  shearStrengthMPa: strengthRange,
+  externalMajorDiameterMm: { type: 'number', unit: 'mm', above: 0, max: 1100, optional: true },
+  internalPitchDiameterMm: { type: 'number', unit: 'mm', above: 0, max: 1100, optional: true },
+  engagementMm: { type: 'number', unit: 'mm', min: 0.001, max: 1000, optional: true },
 };
 
 /**

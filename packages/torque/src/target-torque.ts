@@ -1,4 +1,5 @@
 import { checkInput, type FieldSpecs, type Limits } from '@spindlewright/quantity';
+import { torqueSpec } from './domain.ts';
 import { refuse } from './refuse.ts';
 import { toolSpec, toolTorque } from './tool-torque.ts';
 
@@ -11,7 +12,7 @@ export interface TargetTorque {
 }
 
 const fields: FieldSpecs = {
-  maximumTorqueNm: { type: 'number', unit: 'Nm', min: 0 },
+  maximumTorqueNm: torqueSpec,
   deviationPercent: { type: 'number', unit: '%', min: 0, max: 99, optional: true },
   tool: { ...toolSpec, optional: true },
 };

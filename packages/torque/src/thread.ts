@@ -27,7 +27,7 @@ export interface Thread {
   hand: Hand;
 }
 
-const length = { type: 'number', unit: 'mm', above: 0, max: 1100 } as const;
+const length = { type: 'number', unit: 'mm', min: 0.001, max: 1100 } as const;
 
 /** What a thread handed to a function must hold. @internal */
 export const threadFields: FieldSpecs = {
@@ -38,7 +38,7 @@ export const threadFields: FieldSpecs = {
   minorDiameterMm: length,
   internalMinorDiameterMm: length,
   stressDiameterMm: length,
-  stressAreaMm2: { type: 'number', unit: 'mm2', above: 0 },
+  stressAreaMm2: { type: 'number', unit: 'mm2', min: 1e-6, max: 1e6 },
   leadAngleDeg: { type: 'number', unit: 'deg', above: 0, max: 20 },
   hand: { type: 'choice', values: ['right', 'left'] },
 };

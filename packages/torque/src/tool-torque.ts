@@ -1,6 +1,7 @@
 import { checkInput, type FieldSpecs, hardLimits, type Limits, type Measurand } from '@spindlewright/quantity';
 import data from '../data/tool-classes.json' with { type: 'json' };
 import { dataEdition } from './data-edition.ts';
+import { torqueSpec } from './domain.ts';
 
 interface Row {
   id: string;
@@ -51,7 +52,7 @@ export const toolSpec = { type: 'choice', values: ROWS.map((row) => row.id) } as
  * @see ISO 6789 (`iso-6789-quoted`).
  */
 export function toolTorque(input: { torqueNm: Measurand; tool: string }): ToolTorque {
-  const fields: FieldSpecs = { torqueNm: { type: 'measurand', unit: 'Nm', min: 0 }, tool: toolSpec };
+  const fields: FieldSpecs = { torqueNm: { ...torqueSpec, type: 'measurand' }, tool: toolSpec };
   checkInput({ where: 'toolTorque', value: input, fields });
   const set = hardLimits(input.torqueNm);
   const row = ROWS.find((entry) => entry.id === input.tool);

@@ -1,4 +1,5 @@
 import type { FieldSpecs } from '@spindlewright/quantity';
+import { forceSpec } from './domain.ts';
 import {
   checkJoint,
   type FrictionJoint,
@@ -8,7 +9,7 @@ import {
   torquesOf,
 } from './joint.ts';
 
-const own: FieldSpecs = { preloadN: { type: 'number', unit: 'N', min: 0 } };
+const own: FieldSpecs = { preloadN: forceSpec };
 
 /** Torque for a preload, and where it goes. */
 export interface TorqueFromPreload extends JointTorques {

@@ -2,6 +2,7 @@ import { checkInput, type FieldSpecs } from '@spindlewright/quantity';
 import { assemblyLimit } from './assembly-limit.ts';
 import type { Bearing } from './bearing.ts';
 import { dataEdition } from './data-edition.ts';
+import { frictionSpec, utilisationSpec } from './domain.ts';
 import type { Thread } from './thread.ts';
 
 /** One line of a torque table. */
@@ -38,8 +39,8 @@ const fields: FieldSpecs = {
     item: { type: 'object', fields: {} },
   },
   propertyClasses: { type: 'list', minLength: 1, item: { type: 'text' } },
-  frictions: { type: 'list', minLength: 1, item: { type: 'number', unit: '1', above: 0, max: 1 } },
-  utilisation: { type: 'number', unit: '1', above: 0, max: 1, optional: true },
+  frictions: { type: 'list', minLength: 1, item: frictionSpec },
+  utilisation: utilisationSpec,
 };
 
 /**

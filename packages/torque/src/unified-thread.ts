@@ -3,8 +3,8 @@ import { refuse } from './refuse.ts';
 import { type Hand, type Thread, threadOf } from './thread.ts';
 
 const fields: FieldSpecs = {
-  nominalDiameterIn: { type: 'number', unit: 'in', above: 0, max: 40 },
-  threadsPerInch: { type: 'number', unit: '1/in', above: 0 },
+  nominalDiameterIn: { type: 'number', unit: 'in', min: 0.005, max: 40 },
+  threadsPerInch: { type: 'number', unit: '1/in', min: 0.05, max: 2500 },
   hand: { type: 'choice', values: ['right', 'left'], optional: true },
 };
 
@@ -21,10 +21,10 @@ const fields: FieldSpecs = {
  * Accuracy: a few roundings; agrees with the printed areas of the coarse and fine series to half a unit of their last
  * place (1/2-20 is printed cut off, not rounded).
  *
- * @param input - `nominalDiameterIn` above 0 in inches; `threadsPerInch` above 0; `hand`: `right` (default) or `left`.
+ * @param input - `nominalDiameterIn` from 0.005 to 40 in; `threadsPerInch` from 0.05 to 2500; `hand`: `right` (default) or `left`.
  * @returns The thread: lengths in mm, area in mm2, angle in degrees. The designation has no series letters: they come
  * from a table, see `threadFor`.
- * @throws {@link DomainError} for sizes that are not above 0, a pitch above half the diameter, or unknown keys.
+ * @throws {@link DomainError} for sizes outside the domain, a pitch above half the diameter, or unknown keys.
  * @example
  * ```ts
  * import { unifiedThread } from '@spindlewright/torque';

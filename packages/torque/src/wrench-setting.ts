@@ -1,4 +1,5 @@
 import { checkInput, type FieldSpecs, type Finding } from '@spindlewright/quantity';
+import { torqueSpec } from './domain.ts';
 import { raise } from './raise.ts';
 import { refuse } from './refuse.ts';
 
@@ -13,8 +14,8 @@ export interface WrenchSetting {
 }
 
 const fields: FieldSpecs = {
-  targetTorqueNm: { type: 'number', unit: 'Nm', min: 0 },
-  wrenchLengthMm: { type: 'number', unit: 'mm', above: 0, max: 10_000 },
+  targetTorqueNm: torqueSpec,
+  wrenchLengthMm: { type: 'number', unit: 'mm', min: 1, max: 10_000 },
   extensionLengthMm: { type: 'number', unit: 'mm', min: 0, max: 10_000 },
   extensionAngleDeg: { type: 'number', unit: 'deg', min: -360, max: 360, optional: true },
 };

@@ -1,0 +1,168 @@
+import {
+  assemblyLimit,
+  type Bearing,
+  headPressure,
+  metricThread,
+  preloadFromTorque,
+  type TorqueMethod,
+  torqueFromPreload,
+  unifiedThread,
+} from '@spindlewright/torque';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+
+const double = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
+const friction = double(0.001, 1);
+// Subnormal numbers have no twelve digits to compare.
+const preload = fc.oneof(fc.constant(0), double(1e-9, 1e9));
+const method = fc.constantFrom<TorqueMethod>('exact', 'vdi-2230', 'nut-factor');
+const thread = fc.oneof(
+  fc
+    .record({ nominalDiameterMm: double(2, 64), share: double(0.02, 0.5) })
+    .map(({ nominalDiameterMm, share }) => metricThread({ nominalDiameterMm, pitchMm: nominalDiameterMm * share })),
+  fc
+    .record({ nominalDiameterIn: double(0.1, 3), turns: double(2.1, 60) })
+    .map(({ nominalDiameterIn, turns }) =>
+      unifiedThread({ nominalDiameterIn, threadsPerInch: turns / nominalDiameterIn }),
+    ),
+);
+const bearing: fc.Arbitrary<Bearing> = fc.oneof(
+  fc
+    .record({ outerDiameterMm: double(5, 80), share: double(0, 0.95) })
+    .map(({ outerDiameterMm, share }) => ({ outerDiameterMm, holeDiameterMm: outerDiameterMm * share })),
+  fc
+    .record({ outerDiameterMm: double(5, 80), share: double(0.1, 0.95), relief: double(0, 0.5) })
+    .map(({ outerDiameterMm, share, relief }) => {
+      const squareHoleMm = outerDiameterMm * share;
+      return { outerDiameterMm, squareHoleMm, cornerReliefMm: squareHoleMm * relief };
+    }),
+);
+const joint = fc.record({ thread, threadFriction: friction, bearingFriction: friction, bearing, method });
+
+describe('torque and preload', () => {
+  it('are each the inverse of the other', () => {
+    fc.assert(
+      fc.property(joint, preload, (input, preloadN) => {
+        const { torqueNm } = torqueFromPreload({ ...input, preloadN });
+        const back = preloadFromTorque({ ...input, torqueNm });
+        expect(Math.abs(back.preloadN - preloadN)).toBeLessThanOrEqual(1e-12 * preloadN);
+      }),
+    );
+  });
+
+  it('are in proportion, and split without rest', () => {
+    fc.assert(
+      fc.property(joint, double(1, 1e6), double(0.1, 10), (input, preloadN, factor) => {
+        const one = torqueFromPreload({ ...input, preloadN });
+        const more = torqueFromPreload({ ...input, preloadN: preloadN * factor });
+        expect(more.torqueNm / (one.torqueNm * factor)).toBeCloseTo(1, 12);
+        const { split } = one;
+        const sum = split.pitchNm + (split.threadFrictionNm ?? 0) + (split.bearingFrictionNm ?? 0);
+        expect(sum / one.torqueNm).toBeCloseTo(1, 12);
+        expect(one.looseningTorqueNm).toBeLessThan(one.torqueNm);
+      }),
+    );
+  });
+
+  it('do not depend on the size of the unit: all lengths doubled, torque doubled', () => {
+    fc.assert(
+      fc.property(double(2, 30), double(0.02, 0.4), friction, friction, method, (d, share, m, mb, how) => {
+        const at = (scale: number): number =>
+          torqueFromPreload({
+            preloadN: 1000,
+            thread: metricThread({ nominalDiameterMm: d * scale, pitchMm: d * share * scale }),
+            threadFriction: m,
+            bearingFriction: mb,
+            bearing: { outerDiameterMm: 2 * d * scale, squareHoleMm: d * scale, cornerReliefMm: 0.1 * d * scale },
+            method: how,
+          }).torqueNm;
+        expect(at(2) / at(1)).toBeCloseTo(2, 10);
+      }),
+    );
+  });
+
+  it('grow with each friction', () => {
+    fc.assert(
+      fc.property(joint, double(0.0001, 0.5), (input, more) => {
+        const at = (change: object): number => torqueFromPreload({ ...input, preloadN: 1000, ...change }).torqueNm;
+        const base = at({});
+        fc.pre(input.threadFriction + more <= 1 && input.bearingFriction + more <= 1);
+        expect(at({ threadFriction: input.threadFriction + more })).toBeGreaterThan(base);
+        expect(at({ bearingFriction: input.bearingFriction + more })).toBeGreaterThan(base);
+      }),
+    );
+  });
+
+  it('by the linear form stays close to the long form, as far as its square terms reach', () => {
+    // (tan l + m')/(1 - m' tan l) less (tan l + m') is at most m' tan l (tan l + m')/(1 - m' tan l); 0.16 and 0.58 round
+    // 1/(2 pi) and 1/(2 cos 30) up by 0.54 and 0.46 %.
+    fc.assert(
+      fc.property(fc.record({ thread, threadFriction: friction, bearingFriction: friction, bearing }), (input) => {
+        const exact = torqueFromPreload({ ...input, preloadN: 1000, method: 'exact' }).torqueNm;
+        const linear = torqueFromPreload({ ...input, preloadN: 1000, method: 'vdi-2230' }).torqueNm;
+        const product =
+          (input.threadFriction / Math.cos(Math.PI / 6)) * Math.tan((input.thread.leadAngleDeg * Math.PI) / 180);
+        expect(linear / exact).toBeLessThan(1.0054);
+        expect(linear / exact).toBeGreaterThan(1 - product);
+      }),
+    );
+  });
+});
+
+describe('a square under the head', () => {
+  it('bears between the circle inside it and the circle about it, at a radius inside the ring', () => {
+    fc.assert(
+      fc.property(double(10, 60), double(0.2, 0.7), (outerDiameterMm, share) => {
+        const squareHoleMm = outerDiameterMm * share;
+        const square = headPressure({ preloadN: 1, bearing: { outerDiameterMm, squareHoleMm } });
+        const inscribed = headPressure({ preloadN: 1, bearing: { outerDiameterMm, holeDiameterMm: squareHoleMm } });
+        const about = headPressure({
+          preloadN: 1,
+          bearing: { outerDiameterMm, holeDiameterMm: squareHoleMm * Math.SQRT2 },
+        });
+        expect(square.areaMm2).toBeLessThan(inscribed.areaMm2);
+        expect(square.areaMm2).toBeGreaterThan(about.areaMm2);
+        expect(square.evenPressureRadiusMm).toBeGreaterThan(inscribed.evenPressureRadiusMm);
+        expect(square.evenPressureRadiusMm).toBeLessThan(about.evenPressureRadiusMm);
+      }),
+    );
+  });
+
+  it('loses area to reliefs, never gains', () => {
+    fc.assert(
+      fc.property(double(10, 60), double(0.2, 0.95), double(0, 0.25), (outerDiameterMm, share, relief) => {
+        const squareHoleMm = outerDiameterMm * share;
+        const areaWith = (cornerReliefMm: number): number =>
+          headPressure({ preloadN: 1, bearing: { outerDiameterMm, squareHoleMm, cornerReliefMm } }).areaMm2;
+        expect(areaWith(2 * relief * squareHoleMm)).toBeLessThanOrEqual(areaWith(relief * squareHoleMm) * (1 + 1e-6));
+        expect(areaWith(relief * squareHoleMm)).toBeLessThanOrEqual(areaWith(0) * (1 + 1e-6));
+      }),
+    );
+  });
+});
+
+describe('the assembly limit', () => {
+  it('lets less preload in with more friction, and grows with the utilisation in proportion', () => {
+    fc.assert(
+      fc.property(
+        thread,
+        double(0.01, 0.5),
+        double(0.001, 0.4),
+        double(0.1, 1),
+        (bolt, threadFriction, more, utilisation) => {
+          const bearing = { outerDiameterMm: 2 * bolt.majorDiameterMm, holeDiameterMm: bolt.majorDiameterMm };
+          const at = (friction: number, share: number): number =>
+            assemblyLimit({
+              thread: bolt,
+              propertyClass: { yieldStrengthMPa: 640 },
+              threadFriction: friction,
+              bearing,
+              utilisation: share,
+            }).preloadN;
+          expect(at(threadFriction + more, 1)).toBeLessThan(at(threadFriction, 1));
+          expect(at(threadFriction, utilisation) / at(threadFriction, 1)).toBeCloseTo(utilisation, 12);
+        },
+      ),
+    );
+  });
+});
