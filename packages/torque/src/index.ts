@@ -17,6 +17,13 @@ export { type HeadPressure, headPressure } from './head-pressure.ts';
 export type { FrictionJoint, JointTorques, NutFactorJoint, TorqueMethod, TorqueSplit } from './joint.ts';
 export type { TorqueFindingCode } from './messages/en.ts';
 export { metricThread } from './metric-thread.ts';
+export {
+  type FrictionCorrelation,
+  type PreloadDistribution,
+  type PreloadDistributionInput,
+  type PreloadShare,
+  preloadDistribution,
+} from './preload-distribution.ts';
 export { type PreloadFromTorque, preloadFromTorque } from './preload-from-torque.ts';
 export { preloadFromTorqueColumns } from './preload-from-torque-columns.ts';
 export { type PreloadCorner, type PreloadRange, type PreloadRangeInput, preloadRange } from './preload-range.ts';

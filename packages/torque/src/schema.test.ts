@@ -43,6 +43,12 @@ const samples: [string, z.ZodType, unknown][] = [
   ['assemblyLimit', schemas.assemblyLimitSchema, torque.assemblyLimit(limitInput)],
   ['preloadRange in', schemas.preloadRangeInputSchema, rangeInput],
   ['preloadRange', schemas.preloadRangeSchema, torque.preloadRange(rangeInput)],
+  ['preloadDistribution in', schemas.preloadDistributionInputSchema, { ...rangeInput, samples: 100, seed: 0 }],
+  [
+    'preloadDistribution',
+    schemas.preloadDistributionSchema,
+    torque.preloadDistribution({ ...rangeInput, samples: 100, seed: 0, belowN: [20_000] }),
+  ],
   ['toolTorque', schemas.toolTorqueSchema, torque.toolTorque({ torqueNm: 5, tool: 'by-feel' })],
   ['targetTorque in', schemas.targetTorqueInputSchema, { maximumTorqueNm: 5, tool: 'by-feel' }],
   ['targetTorque', schemas.targetTorqueSchema, torque.targetTorque({ maximumTorqueNm: 5, tool: 'by-feel' })],

@@ -22,6 +22,7 @@ import type { FixingStage } from './fixing-stage.ts';
 import type { HandForce, handForce } from './hand-force.ts';
 import type { HeadPressure, headPressure } from './head-pressure.ts';
 import type { FrictionJoint, NutFactorJoint, TorqueSplit } from './joint.ts';
+import type { PreloadDistribution, PreloadDistributionInput } from './preload-distribution.ts';
 import type { PreloadFromTorque } from './preload-from-torque.ts';
 import type { PreloadCorner, PreloadRange, PreloadRangeInput } from './preload-range.ts';
 import type { PropertyClass } from './property-class.ts';
@@ -169,8 +170,7 @@ export const assemblyLimitSchema: z.ZodType<AssemblyLimit> = z.strictObject({
   ...deciding,
 });
 
-/** Schema of a {@link PreloadRangeInput}. */
-export const preloadRangeInputSchema: z.ZodType<PreloadRangeInput> = z.strictObject({
+const preloadRangeInput = {
   torqueNm: notNegativeRange,
   tool: text.exactOptional(),
   thread: threadSchema,
@@ -180,6 +180,40 @@ export const preloadRangeInputSchema: z.ZodType<PreloadRangeInput> = z.strictObj
   method: method.exactOptional(),
   propertyClass: strengthSchema.exactOptional(),
   utilisation: friction.exactOptional(),
+};
+
+/** Schema of a {@link PreloadRangeInput}. */
+export const preloadRangeInputSchema: z.ZodType<PreloadRangeInput> = z.strictObject(preloadRangeInput);
+
+/** Schema of a {@link PreloadDistributionInput}. */
+export const preloadDistributionInputSchema: z.ZodType<PreloadDistributionInput> = z.strictObject({
+  ...preloadRangeInput,
+  samples: z.int().min(100).max(1_000_000),
+  seed: z.int().min(0).max(4_294_967_295),
+  correlation: z
+    .array(
+      z.strictObject({
+        a: z.literal('threadFriction'),
+        b: z.literal('bearingFriction'),
+        r: z.number().min(0).max(1),
+      }),
+    )
+    .exactOptional(),
+  belowN: z.array(notNegative).exactOptional(),
+});
+
+const probability = z.number().min(0).max(1);
+
+/** Schema of a {@link PreloadDistribution}. */
+export const preloadDistributionSchema: z.ZodType<PreloadDistribution> = z.strictObject({
+  preloadN: limitsSchema,
+  meanN: notNegative,
+  standardDeviationN: notNegative,
+  quantiles: z.array(z.strictObject({ probability, preloadN: notNegative })),
+  below: z.array(z.strictObject({ preloadN: notNegative, probability })),
+  samples: z.int(),
+  seed: z.int(),
+  ...deciding,
 });
 
 /** Schema of a {@link PreloadCorner}. */

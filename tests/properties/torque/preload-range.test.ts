@@ -1,4 +1,11 @@
-import { assemblyLimit, preloadFromTorque, preloadRange, type TorqueMethod, threadFor } from '@spindlewright/torque';
+import {
+  assemblyLimit,
+  preloadDistribution,
+  preloadFromTorque,
+  preloadRange,
+  type TorqueMethod,
+  threadFor,
+} from '@spindlewright/torque';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
@@ -96,6 +103,27 @@ describe('the range of preload', () => {
         expect(after.lower).toBeLessThanOrEqual(before.lower);
         expect(after.upper).toBeGreaterThanOrEqual(before.upper);
         expect(after.nominal).toBeCloseTo(before.nominal, 9);
+      }),
+    );
+  });
+});
+
+describe('the distribution of preload', () => {
+  it('has no sample outside the worst case, whatever the correlation', () => {
+    fc.assert(
+      fc.property(input, double(0, 1), fc.nat({ max: 4_294_967_295 }), (given, r, seed) => {
+        const { lower, upper } = preloadRange({ ...given, tool: 'by-feel' }).preloadN;
+        const { below, meanN } = preloadDistribution({
+          ...given,
+          tool: 'by-feel',
+          samples: 100,
+          seed,
+          correlation: [{ a: 'threadFriction', b: 'bearingFriction', r }],
+          belowN: [lower * (1 - 1e-12), upper * (1 + 1e-12) + 1e-300],
+        });
+        expect(below.map((entry) => entry.probability)).toEqual([0, 1]);
+        expect(meanN).toBeGreaterThanOrEqual(lower * (1 - 1e-12));
+        expect(meanN).toBeLessThanOrEqual(upper * (1 + 1e-12));
       }),
     );
   });

@@ -1,0 +1,94 @@
+import { describe, expect, it } from 'vitest';
+import { refusal } from '../test/refusal.ts';
+import { metricThread } from './metric-thread.ts';
+import { preloadDistribution } from './preload-distribution.ts';
+import { preloadFromTorque } from './preload-from-torque.ts';
+
+const thread = metricThread({ nominalDiameterMm: 8, pitchMm: 1 });
+const bearing = { outerDiameterMm: 16, holeDiameterMm: 9 };
+const narrow = { lower: 0.118, nominal: 0.12, upper: 0.122 };
+const input = {
+  torqueNm: 40,
+  thread,
+  threadFriction: narrow,
+  bearingFriction: narrow,
+  bearing,
+  samples: 40_000,
+  seed: 5,
+};
+
+const preloadAt = (torqueNm: number, threadFriction: number, bearingFriction: number): number =>
+  preloadFromTorque({ torqueNm, thread, threadFriction, bearingFriction, bearing }).preloadN;
+
+describe('preloadDistribution', () => {
+  it('agrees with the first order of small spreads', () => {
+    const base = preloadAt(40, 0.12, 0.12);
+    // An even spread of half width a has the standard deviation a/sqrt 3.
+    const byThread = (preloadAt(40, 0.122, 0.12) - preloadAt(40, 0.118, 0.12)) / 2 / Math.sqrt(3);
+    const byHead = (preloadAt(40, 0.12, 0.122) - preloadAt(40, 0.12, 0.118)) / 2 / Math.sqrt(3);
+    const independent = preloadDistribution(input);
+    // Standard error of a standard deviation of 40 000 even draws is 0.22 %; five of them.
+    expect(Math.abs(independent.standardDeviationN / Math.hypot(byThread, byHead) - 1)).toBeLessThan(0.011);
+    expect(Math.abs(independent.meanN / base - 1)).toBeLessThan(1e-3);
+    const alike = preloadDistribution({ ...input, correlation: [{ a: 'threadFriction', b: 'bearingFriction', r: 1 }] });
+    expect(Math.abs(alike.standardDeviationN / Math.abs(byThread + byHead) - 1)).toBeLessThan(0.011);
+    const half = preloadDistribution({
+      ...input,
+      correlation: [{ a: 'threadFriction', b: 'bearingFriction', r: 0.5 }],
+    });
+    const expected = Math.sqrt(byThread ** 2 + byHead ** 2 + byThread * byHead);
+    expect(Math.abs(half.standardDeviationN / expected - 1)).toBeLessThan(0.011);
+  });
+
+  it('spreads readings as a normal distribution cut at 3 u, and the tool evenly', () => {
+    const exact = { ...input, threadFriction: 0.12, bearingFriction: 0.12 };
+    const perNm = preloadAt(1, 0.12, 0.12);
+    const reading = preloadDistribution({ ...exact, torqueNm: { value: 40, standardUncertainty: 1 } });
+    // Variance of a standard normal distribution cut at 3: 1 - 6 phi(3)/0.9973 = 0.97334.
+    expect(Math.abs(reading.standardDeviationN / (perNm * Math.sqrt(0.97334)) - 1)).toBeLessThan(0.018);
+    const tool = preloadDistribution({ ...exact, tool: 'click-wrench-iso-6789' });
+    expect(Math.abs(tool.standardDeviationN / ((perNm * 1.6) / Math.sqrt(3)) - 1)).toBeLessThan(0.011);
+    expect(Math.abs((tool.quantiles[4]?.preloadN ?? 0) / (perNm * (40 + 0.95 * 1.6)) - 1)).toBeLessThan(1e-3);
+  });
+
+  it('counts what lies below, and orders its quantiles inside the worst case', () => {
+    const wide = { lower: 0.08, nominal: 0.12, upper: 0.16 };
+    const result = preloadDistribution({
+      ...input,
+      threadFriction: wide,
+      bearingFriction: wide,
+      belowN: [0, 28_000, 1e6],
+    });
+    expect(result.below[0]?.probability).toBe(0);
+    expect(result.below[2]?.probability).toBe(1);
+    const [p025, p05, median, p95, p975] = result.quantiles.map((entry) => entry.preloadN);
+    const order = [result.preloadN.lower, p025, p05, median, p95, p975, result.preloadN.upper];
+    expect(order).toEqual([...order].sort((a = 0, b = 0) => a - b));
+    const { below } = preloadDistribution({
+      ...input,
+      threadFriction: wide,
+      bearingFriction: wide,
+      belowN: [median ?? 0],
+    });
+    expect(below[0]?.probability).toBeCloseTo(0.5, 3);
+  });
+
+  it('repeats itself by the seed', () => {
+    expect(preloadDistribution(input)).toEqual(preloadDistribution(input));
+    expect(preloadDistribution({ ...input, seed: 6 }).meanN).not.toBe(preloadDistribution(input).meanN);
+  });
+
+  it.each([
+    [{ samples: 99 }, 'samples'],
+    [{ samples: 100.5 }, 'samples'],
+    [{ seed: -1 }, 'seed'],
+    [{ seed: 0.5 }, 'seed'],
+    [{ correlation: [{ a: 'threadFriction', b: 'bearingFriction', r: 1.1 }] }, 'correlation[0].r'],
+    [{ correlation: [0, 1].map((r) => ({ a: 'threadFriction', b: 'bearingFriction', r })) }, 'correlation'],
+    [{ belowN: [-1] }, 'belowN[0]'],
+    [{ torqueNm: -1 }, 'torqueNm'],
+    [{ sample: 3 }, 'sample'],
+  ])('refuses %j', (change, path) => {
+    expect(refusal(() => preloadDistribution({ ...input, ...change } as never)).path).toBe(path);
+  });
+});
