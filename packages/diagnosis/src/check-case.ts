@@ -66,8 +66,15 @@ export function withHistoryList<T extends { observations: Observations }>(value:
     : value;
 }
 
+let described: Record<string, FieldSpec> | undefined;
+
 /** Description of what {@link diagnose} takes. */
 export function caseFields(): Record<string, FieldSpec> {
+  described ??= describeCase();
+  return described;
+}
+
+function describeCase(): Record<string, FieldSpec> {
   const observations: Record<string, FieldSpec> = {};
   for (const [check, outcomes] of Object.entries(CHECK_OUTCOMES)) {
     const choice: FieldSpec = { type: 'choice', values: [...outcomes, ...NO_ANSWERS] };

@@ -23,11 +23,12 @@ export function contradictionsOf(
   const add = (code: keyof typeof messages, values: Record<string, string>): void => {
     found.push(createFinding({ code, severity: 'caution', template: messages[code] ?? '', values }));
   };
-  for (const { check, measurement, agreement, reading } of items) {
+  for (const { check, measurement, agreement, outcomes } of items) {
     const outcome = said(check)?.[0];
-    if (measurement === undefined || outcome === undefined || reading === undefined) continue;
+    const [nearest] = outcomes;
+    if (measurement === undefined || outcome === undefined || nearest === undefined) continue;
     if ((agreement ?? 1) < UNLIKELY) {
-      add('contradiction-reading-against-word', { check, outcome, measurement, nearest: reading.nearest });
+      add('contradiction-reading-against-word', { check, outcome, measurement, nearest });
     }
   }
   const outcomesOf = (check: Item['check']): readonly OutcomeId[] =>

@@ -16,19 +16,42 @@ const isUnsafe = (kind: KindId): boolean => kind !== 'sound' && !LOSSES.lessUrge
 export const leavesInUse = (action: ActionId): boolean =>
   action === 'ride' || action === 'service-bearing' || action === 'look-elsewhere';
 
-/** Expected loss of an action in workshop minutes. */
-function expectedLoss(action: ActionId, at: Marginals): number {
-  const table = LOSSES.actions[action].joint;
-  let loss = 0;
-  for (let index = 0; index < KINDS.length; index++) {
-    loss += (at.kind[index] ?? 0) * table[KINDS[index] ?? 'sound'];
-  }
-  return loss + besideLoss('bearing-worn', action, at.bearing) + besideLoss('noise-elsewhere', action, at.noise);
+interface LossRow {
+  byKind: Float64Array;
+  /** Added when it holds beside the joint, and when it does not. */
+  bearing: readonly [holds: number, needless: number];
+  noise: readonly [holds: number, needless: number];
 }
 
-function besideLoss(beside: BesideId, action: ActionId, probability: number): number {
+let compiled: Readonly<Record<ActionId, LossRow>> | undefined;
+
+/** The loss table as arrays: it is read a thousand times for one list of next checks. */
+function lossRows(): Readonly<Record<ActionId, LossRow>> {
+  compiled ??= Object.fromEntries(
+    ACTIONS.map((action): [ActionId, LossRow] => [
+      action,
+      {
+        byKind: Float64Array.from(KINDS, (kind) => LOSSES.actions[action].joint[kind]),
+        bearing: besideLoss('bearing-worn', action),
+        noise: besideLoss('noise-elsewhere', action),
+      },
+    ]),
+  ) as Record<ActionId, LossRow>;
+  return compiled;
+}
+
+function besideLoss(beside: BesideId, action: ActionId): [number, number] {
   const { left, cured, needless } = LOSSES.besides[beside];
-  return (cured.includes(action) ? 0 : left * probability) + (needless[action] ?? 0) * (1 - probability);
+  return [cured.includes(action) ? 0 : left, needless[action] ?? 0];
+}
+
+/** Expected loss of an action in workshop minutes. */
+function expectedLoss(action: ActionId, at: Marginals): number {
+  const { byKind, bearing, noise } = lossRows()[action];
+  let loss = at.bearing * bearing[0] + (1 - at.bearing) * bearing[1];
+  loss += at.noise * noise[0] + (1 - at.noise) * noise[1];
+  for (let index = 0; index < byKind.length; index++) loss += (at.kind[index] ?? 0) * (byKind[index] ?? 0);
+  return loss;
 }
 
 /** Riding is never weighed against money: more than a tiny doubt rules it out, whatever it would save. */

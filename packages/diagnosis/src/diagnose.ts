@@ -98,8 +98,8 @@ function excludedBy(subject: Case, items: readonly Item[], contradicted: boolean
   const said = (Object.entries(subject.answers) as [CheckId, readonly string[]][]).flatMap(([check, outcomes]) =>
     outcomes.flatMap((outcome) => exclusionsOf(check, outcome)),
   );
-  const read = items.flatMap(({ check, reading }) =>
-    reading === undefined ? [] : exclusionsOf(check, reading.nearest),
+  const read = items.flatMap(({ check, outcomes, reading }) =>
+    reading === undefined ? [] : outcomes.flatMap((outcome) => exclusionsOf(check, outcome)),
   );
   return new Set<ActionId>([...said, ...read, ...(contradicted ? (['ride'] as const) : [])]);
 }

@@ -38,9 +38,11 @@ const column = (model: Model, check: CheckId, outcome: string | undefined): Floa
 // The row says how often each outcome is the true one. A word alone is taken as true; a word beside a reading is taken as
 // true almost always, so that the two cannot count twice and a good reading outweighs the eye.
 function readingItem(model: Model, rule: ReadingRule, reading: ReadingLikelihood, said: OutcomeId | undefined): Item {
-  const outcomes = Object.keys(reading.byOutcome);
+  const outcomes = Object.keys(reading.byOutcome) as OutcomeId[];
   const right = SCALE['almost-always'];
   const factor = new Float64Array(model.prior.length);
+  let nearest: OutcomeId | undefined;
+  let most = 0;
   for (const outcome of outcomes) {
     const word = said === undefined ? 1 : outcome === said ? right : (1 - right) / (outcomes.length - 1);
     const weight = word * (reading.byOutcome[outcome] ?? 0);
@@ -48,11 +50,17 @@ function readingItem(model: Model, rule: ReadingRule, reading: ReadingLikelihood
     for (let state = 0; state < factor.length; state++) {
       factor[state] = (factor[state] ?? 0) + weight * (p[state] ?? 0);
     }
+    // Which outcome it stands for: by the reading and by how often each is met at all.
+    const met = (reading.byOutcome[outcome] ?? 0) * p.reduce((sum, q, state) => sum + q * (model.prior[state] ?? 0), 0);
+    if (met > most) {
+      most = met;
+      nearest = outcome;
+    }
   }
   const sum = outcomes.reduce((total, outcome) => total + (reading.byOutcome[outcome] ?? 0), 0);
   return {
     check: rule.check,
-    outcomes: [reading.nearest],
+    outcomes: nearest === undefined ? [] : [nearest],
     factor,
     measurement: rule.measurement,
     reading,

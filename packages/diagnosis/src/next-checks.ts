@@ -79,7 +79,8 @@ function lossAfter(model: Model, weights: Float64Array, check: CheckId, excluded
   for (const outcome of CHECK_OUTCOMES[check]) {
     const after = marginalsOf(model, weights, columns[outcome]);
     total += after.sum;
-    loss += after.sum * decisionLoss(after, new Set([...excluded, ...exclusionsOf(check, outcome)]));
+    const own = exclusionsOf(check, outcome);
+    loss += after.sum * decisionLoss(after, own.length === 0 ? excluded : new Set([...excluded, ...own]));
   }
   return loss / total;
 }

@@ -31,11 +31,11 @@ export function marginalsOf(model: Model, weights: Float64Array, factor?: Float6
   let noise = 0;
   let sum = 0;
   for (let state = 0; state < weights.length; state++) {
-    const w = (weights[state] ?? 0) * (factor === undefined ? 1 : (factor[state] ?? 0));
+    const w = (weights[state] ?? 0) * (factor?.[state] ?? 1);
     const index = model.kind[state] ?? 0;
     kind[index] = (kind[index] ?? 0) + w;
-    if (model.bearing[state] === 1) bearing += w;
-    if (model.noise[state] === 1) noise += w;
+    bearing += w * (model.bearing[state] ?? 0);
+    noise += w * (model.noise[state] ?? 0);
     sum += w;
   }
   for (let index = 0; index < kind.length; index++) kind[index] = (kind[index] ?? 0) / sum;

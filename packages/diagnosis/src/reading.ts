@@ -1,14 +1,12 @@
 import { limits, type Measurand } from '@spindlewright/quantity';
 import { CHECK_OUTCOMES } from './ids.ts';
 import { type ReadingRule, SCALE } from './model-data.ts';
-import type { JointId, OutcomeId } from './types.ts';
+import type { JointId } from './types.ts';
 
 /** What a reading says about the outcomes of its check. */
 export interface ReadingLikelihood {
   /** Likelihood of the reading under each outcome, per unit of the reading. */
   byOutcome: Record<string, number>;
-  /** The outcome that the reading comes nearest to. */
-  nearest: OutcomeId;
   /** True when the reading lies outside every band of its check. */
   outside: boolean;
   /** True when no uncertainty came with the reading and the usual one was taken. */
@@ -27,18 +25,14 @@ export function readingLikelihood(rule: ReadingRule, joint: JointId, reading: Me
   const { inside, assumed } = distributionOf(reading, rule.usualUncertainty);
   const slip = SCALE['never-say-never'];
   const byOutcome: Record<string, number> = {};
-  let best = CHECK_OUTCOMES[rule.check][0] as OutcomeId;
-  let bestInside = 0;
+  let outside = true;
   for (const outcome of CHECK_OUTCOMES[rule.check]) {
     const band = bands[outcome];
     const hit = band === undefined ? 0 : inside(band[0], band[1]) / (band[1] - band[0]);
     byOutcome[outcome] = (1 - slip) * hit + slip / (rule.max - rule.min);
-    if (hit > bestInside) {
-      bestInside = hit;
-      best = outcome;
-    }
+    if (hit > 0) outside = false;
   }
-  return { byOutcome, nearest: best, outside: bestInside <= 0, assumed };
+  return { byOutcome, outside, assumed };
 }
 
 /** The value of a reading, whatever it says about its uncertainty. */

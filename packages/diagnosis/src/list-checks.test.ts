@@ -1,0 +1,41 @@
+import { describe, expect, it } from 'vitest';
+import { CHECK_OUTCOMES } from './ids.ts';
+import { listChecks } from './list-checks.ts';
+import { messages } from './messages/en.ts';
+import type { JointId } from './types.ts';
+
+describe('listChecks', () => {
+  it('gives every check with every outcome in plain words', () => {
+    const checks = listChecks();
+    expect(checks.map(({ id }) => id)).toEqual(Object.keys(CHECK_OUTCOMES));
+    for (const { id, code, question, outcomes, minutes } of checks) {
+      expect(outcomes.map((outcome) => outcome.id)).toEqual(CHECK_OUTCOMES[id]);
+      expect(question).toBe(messages[code]);
+      for (const outcome of outcomes) expect(outcome.text).toBe(messages[outcome.code]);
+      expect(new Set(outcomes.map(({ text }) => text)).size).toBe(outcomes.length);
+      expect(minutes).toBeGreaterThan(0);
+    }
+  });
+
+  it('leaves out what does not apply to the square taper', () => {
+    const ids = listChecks('square-taper-iso').map(({ id }) => id);
+    expect(ids).not.toContain('cotter');
+    expect(ids).not.toContain('clamp-slot');
+    expect(ids).toHaveLength(19);
+  });
+
+  it('says what has to come first: the two lists mirror each other', () => {
+    const checks = listChecks();
+    for (const { id, destroys } of checks) {
+      for (const other of destroys) {
+        expect(checks.find((check) => check.id === other)?.before, `${id} spoils ${other}`).toContain(id);
+      }
+    }
+    expect(checks.find(({ id }) => id === 'bolt-on-arrival')?.before).toContain('play-after-tightening');
+    expect(checks.find(({ id }) => id === 'bore-flats')?.wearMinutes).toBeGreaterThan(0);
+  });
+
+  it('refuses a joint that is not modelled', () => {
+    expect(() => listChecks('one-piece' as JointId)).toThrow(/not written yet/);
+  });
+});

@@ -1,0 +1,80 @@
+// Arbitrary cases for the diagnosis, made from the public list of checks, and a seeded generator for simulations.
+import {
+  type CheckId,
+  type DiagnoseInput,
+  type JointId,
+  listChecks,
+  type Measurements,
+  type Observations,
+  type OutcomeId,
+} from '@spindlewright/diagnosis';
+import fc from 'fast-check';
+
+const JOINTS: JointId[] = ['square-taper', 'square-taper-jis', 'square-taper-iso'];
+
+/** Outcomes of each check that applies to the square taper. */
+export const outcomesByCheck: ReadonlyMap<CheckId, readonly OutcomeId[]> = new Map(
+  listChecks('square-taper').map((check) => [check.id, check.outcomes.map((outcome) => outcome.id)]),
+);
+
+const answers = fc.record(
+  Object.fromEntries(
+    [...outcomesByCheck].map(([check, outcomes]) => [
+      check,
+      check === 'history'
+        ? fc.oneof(fc.constantFrom(...outcomes), fc.uniqueArray(fc.constantFrom(...outcomes, 'unknown')))
+        : fc.constantFrom(...outcomes, 'unclear', 'not-checked', 'unknown'),
+    ]),
+  ),
+  { requiredKeys: [] },
+) as fc.Arbitrary<Observations>;
+
+const between = (min: number, max: number) => {
+  const value = fc.double({ min, max, noNaN: true });
+  const uncertainty = fc.double({ min: 0, max: (max - min) / 10, noNaN: true });
+  return fc.oneof(
+    value,
+    fc.tuple(value, uncertainty).map(([reading, standardUncertainty]) => ({ value: reading, standardUncertainty })),
+    fc
+      .tuple(value, value, value)
+      .map((three) => three.sort((a, b) => a - b))
+      .map(([lower = 0, nominal = 0, upper = 0]) => ({ lower, nominal, upper })),
+  );
+};
+
+const readings = fc.record(
+  {
+    endGapMm: between(-5, 10),
+    shoulderGapMm: between(-1, 14),
+    playAngleDeg: between(0, 10),
+    markEndFromSpindleEndMm: between(0, 25),
+    releaseForceN: between(0, 40000),
+    runoutMm: between(0, 5),
+    torqueAtFirstMovementNm: between(0, 70),
+    turnsToTorque: between(0, 6),
+  },
+  { requiredKeys: [] },
+) as fc.Arbitrary<Measurements>;
+
+/** Any case that `diagnose` has to take, contradictory ones included. */
+export const cases: fc.Arbitrary<DiagnoseInput> = fc.record(
+  {
+    joint: fc.constantFrom(...JOINTS),
+    side: fc.constantFrom('drive' as const, 'non-drive' as const),
+    observations: answers,
+    measurements: readings,
+  },
+  { requiredKeys: ['joint', 'observations'] },
+) as fc.Arbitrary<DiagnoseInput>;
+
+/** Uniform numbers in [0, 1) from a 32-bit seed (mulberry32, public domain). */
+export function seededRandom(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let t = state;
+    t = Math.imul(t ^ (t >>> 15), t | 1);
+    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
+    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
+  };
+}
