@@ -1,5 +1,6 @@
 import { describe, expect, expectTypeOf, it } from 'vitest';
 import { convert } from './convert.ts';
+import { isDomainError } from './domain-error.ts';
 import type { Unit, UnitLike } from './units.ts';
 
 const refusal = (issue: object): unknown => expect.objectContaining({ name: 'DomainError', issues: [issue] });
@@ -94,6 +95,17 @@ describe('convert', () => {
   ])('refuses %o as a unit', (unit, received) => {
     expect(() => convert(1, unit as 'mm', 'mm')).toThrow(refusal({ path: 'from', received, allowed: ALL }) as Error);
     expect(() => convert(1, 'mm', unit as 'mm')).toThrow(refusal({ path: 'to', received, allowed: ALL }) as Error);
+  });
+
+  it('gives no nearest unit where none is near, rather than an undefined one', () => {
+    try {
+      convert(1, 'furlong' as 'mm', 'mm');
+      expect.unreachable();
+    } catch (error) {
+      expect(isDomainError(error) && error.issues).toStrictEqual([
+        { path: 'from', received: '"furlong"', allowed: ALL },
+      ]);
+    }
   });
 
   it.each<[Unit, Unit, string]>([

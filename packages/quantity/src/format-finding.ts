@@ -25,6 +25,7 @@ import type { Finding, Messages } from './finding.ts';
  * @see The project's own message form.
  */
 export function formatFinding(finding: Finding, messages: Messages): string {
-  const template = Object.hasOwn(messages, finding.code) ? messages[finding.code] : undefined;
+  // Not every key that is found is a template: `constructor` finds a function of the prototype.
+  const template: unknown = messages[finding.code];
   return typeof template === 'string' ? fillTemplate(template, finding.values) : finding.message;
 }

@@ -22,6 +22,9 @@ describe('nearestName', () => {
     ['', [''], ''],
     ['abc', [], undefined],
     ['abcdX', ['abcdY', 'abcdZ'], 'abcdY'],
+    ['cba', ['abc'], undefined],
+    ['bcade', ['abcde'], 'abcde'],
+    ['cabXe', ['abcde'], undefined],
     ['abcdX', ['abYYX', 'abcdZ'], 'abcdZ'],
   ])('of %j among %j is %j', (name, known, expected) => {
     expect(nearestName({ name, known })).toBe(expected);

@@ -97,6 +97,9 @@ describe('limits and measurands', () => {
       { path: 'field.lower', received: '"1"', allowed: 'a finite number' },
       { path: 'field.nominal', received: 'NaN', allowed: 'a finite number' },
     ]);
+    expect(one({ lower: null, nominal: 5, upper: 11 }, limitsSpec)).toEqual([
+      { path: 'field.lower', received: 'null', allowed: 'a finite number' },
+    ]);
     expect(one({ lower: 2, nominal: 1, upper: 3 }, limitsSpec)).toEqual([
       { path: 'field', received: 'lower 2, nominal 1, upper 3', allowed: 'lower <= nominal <= upper' },
     ]);

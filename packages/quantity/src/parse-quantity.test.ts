@@ -237,6 +237,7 @@ describe('units', () => {
     expect(issue).toMatchObject({ path: 'text', received: JSON.stringify(text) });
     expect(issue).toHaveProperty('allowed', `a unit: ${unitIds().join(', ')} or a common spelling of one`);
     expect(issue.nearest).toBe(nearest);
+    expect('nearest' in issue).toBe(nearest !== undefined);
   });
 
   it('leaves the question of the dimension to the caller', () => {

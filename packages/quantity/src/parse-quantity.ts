@@ -174,8 +174,6 @@ function readUnit(unitText: string, text: string): Unit {
   // Between letters every blank, dot, star and dash joins two parts of a unit: `N m`, `N·m`, `in-lb`.
   // One at the end is the point of an abbreviation (`in.`).
   const joined = unitText.replace(/[\s.\u00b7\u22c5\u2219*\u2010-\u2013-]+/g, '.').replace(/\.$/, '');
-  const exact = ids.find((id) => id === joined);
-  if (exact !== undefined) return exact;
   const lower = joined.toLowerCase();
   const alias = Object.hasOwn(ALIASES, lower) ? ALIASES[lower] : undefined;
   const found = alias ?? ids.find((id) => id.toLowerCase() === lower);

@@ -62,6 +62,9 @@ describe('datumSchema', () => {
     ['an unknown key', { value2: 1 }, false],
     ['an alternative that is faulty', { alternatives: [{ ...datum, lower: 41 }] }, false],
     ['an empty note', { note: '' }, false],
+    ['an empty set', { set: '' }, false],
+    ['an empty source', { sources: [''] }, false],
+    ['texts of one letter', { unit: 'N', set: 'a', note: 'b', sources: ['c'] }, true],
   ])('%s', (_name, parts, expected) => {
     expect(passes(datumSchema, { ...datum, ...parts })).toBe(expected);
   });
@@ -88,6 +91,8 @@ describe('findingSchema and sourceSchema', () => {
   it('take what the package makes', () => {
     const finding = createFinding({ code: 'a-b', severity: 'stop', template: '{x}', values: { x: 1 }, path: 'a' });
     expect(findingSchema.parse(finding)).toEqual(finding);
+    expect(passes(findingSchema, { ...finding, message: 'x' })).toBe(true);
+    expect(passes(sourceSchema, { ...getSource('shigley-9'), title: 'x', locator: 'y', id: 'z' })).toBe(true);
     expect(passes(sourceSchema, getSource('shigley-9'))).toBe(true);
   });
 
