@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { isDomainError } from './domain-error.ts';
 import { sourceSchema } from './schema.ts';
 import register from './sources.json' with { type: 'json' };
 import { getSource, listSources, toBibtex, toCslJson } from './sources.ts';
@@ -169,6 +170,15 @@ describe.each([
     [new Set(['shigley-9']), 'an empty object'],
   ])('refuses %o, which is no list', (input, received) => {
     expect(() => cite(input as string[])).toThrow(refusal({ path: 'ids', received, allowed: 'a list of ids' }));
+  });
+
+  it('gives no nearest id where none is near, rather than an undefined one', () => {
+    try {
+      cite(['nothing-like-it-at-all']);
+      expect.unreachable();
+    } catch (error) {
+      expect(isDomainError(error) && Object.keys(error.issues[0] ?? {})).toEqual(['path', 'received', 'allowed']);
+    }
   });
 
   it('sees a hole in the list', () => {
