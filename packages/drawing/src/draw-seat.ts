@@ -1,5 +1,6 @@
 import { seatNotes, seatWarning, seatWords } from './describe-seat.ts';
 import { svgDocument } from './document.ts';
+import { DEFAULT_WIDTH_PX, MARGIN_PX } from './frame.ts';
 import { gapDetail } from './gap-detail.ts';
 import { idPrefixOf } from './id-prefix.ts';
 import { type Wording, wordingOf } from './labels.ts';
@@ -12,8 +13,6 @@ import { sectionExtent } from './seat-section.ts';
 import { element, line } from './svg.ts';
 import { textBlock } from './text-layout.ts';
 import { verdictLine } from './verdict-line.ts';
-
-const MARGIN = 12;
 
 /**
  * Draws a square-taper joint in section along the spindle axis, to scale: where the arm sits by hand and where it sits
@@ -54,8 +53,8 @@ export function drawSeat(picture: SeatPicture): string {
   const wording = wordingOf(picture.labels);
   const scene = seatScene(picture);
   const extent = sectionExtent(scene);
-  const widthPx = Math.round(picture.widthPx ?? 360);
-  const inner = widthPx - 2 * MARGIN;
+  const widthPx = Math.round(picture.widthPx ?? DEFAULT_WIDTH_PX);
+  const inner = widthPx - 2 * MARGIN_PX;
   const wide = widthPx >= 600;
   const mainWidth = wide ? Math.round(inner * 0.55) : inner;
 
@@ -68,12 +67,12 @@ export function drawSeat(picture: SeatPicture): string {
     wording,
     extent,
     engaged: picture.pressed.engagedLengthMm,
-    x: MARGIN,
+    x: MARGIN_PX,
     y: top,
     widthPx: mainWidth,
     maxHeightPx: wide ? Math.max(360, widthPx * 0.4) : 320,
   });
-  const detailX = wide ? MARGIN + mainWidth + 24 : MARGIN;
+  const detailX = wide ? MARGIN_PX + mainWidth + 24 : MARGIN_PX;
   const detailWidth = wide ? inner - mainWidth - 24 : inner;
   const cropHeightPx = wide ? Math.min(Math.max(main.heightPx / 2 - 80, 90), detailWidth * 0.4) : 88;
   const common = {
@@ -91,10 +90,10 @@ export function drawSeat(picture: SeatPicture): string {
   const second = gapDetail({ ...common, kind: 'shoulder', letter: 'B', y: secondY, clipId: `${id}-clip-b` });
   const bottom = Math.max(secondY + second.heightPx, top + main.heightPx) + 12;
 
-  const key = legend({ entries: keyEntries(scene, wording), x: MARGIN, y: bottom + 8, widthPx: inner });
+  const key = legend({ entries: keyEntries(scene, wording), x: MARGIN_PX, y: bottom + 8, widthPx: inner });
   const notes = textBlock({
     text: seatNotes(scene, wording).join(' '),
-    x: MARGIN,
+    x: MARGIN_PX,
     y: key.nextY + 4,
     widthPx: inner,
     fontSize: 11,
@@ -125,14 +124,14 @@ function seatHead(input: {
   nextY: number;
 } {
   const { picture, scene, wording, title, widthPx } = input;
-  const head = textBlock({ text: title, x: MARGIN, y: 24, widthPx, fontSize: 15, className: 'title' });
+  const head = textBlock({ text: title, x: MARGIN_PX, y: 24, widthPx, fontSize: 15, className: 'title' });
   const verdict =
     picture.verdict === undefined
       ? { svg: '', nextY: head.nextY }
-      : verdictLine({ verdict: picture.verdict, wording, x: MARGIN, y: head.nextY + 2, widthPx });
+      : verdictLine({ verdict: picture.verdict, wording, x: MARGIN_PX, y: head.nextY + 2, widthPx });
   const warning = textBlock({
     text: seatWarning(scene, wording),
-    x: MARGIN,
+    x: MARGIN_PX,
     y: verdict.nextY + 4,
     widthPx,
     fontSize: 12,

@@ -3,8 +3,15 @@
  *
  * @packageDocumentation
  */
+export { type BorePlayPicture, describeBorePlay } from './describe-bore-play.ts';
+export { type DiagnosisCondition, type DiagnosisPicture, describeDiagnosis } from './describe-diagnosis.ts';
+export { describePreloadRange, type PreloadMark, type PreloadRangePicture } from './describe-preload-range.ts';
 export { describeSeat } from './describe-seat.ts';
+export { drawBorePlay } from './draw-bore-play.ts';
+export { drawDiagnosis } from './draw-diagnosis.ts';
+export { drawPreloadRange } from './draw-preload-range.ts';
 export { drawSeat } from './draw-seat.ts';
+export type { PictureFrame } from './frame.ts';
 export type { LabelKey, Labels } from './labels.ts';
 export type { PictureArm, PictureSeat, PictureSpindle, SeatPicture } from './seat-picture.ts';
 export { version } from './version.ts';

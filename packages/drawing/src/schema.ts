@@ -1,13 +1,15 @@
 import type { Measurand } from '@spindlewright/quantity';
 import { z } from 'zod/v4';
+import type { BorePlayPicture } from './describe-bore-play.ts';
+import type { DiagnosisPicture } from './describe-diagnosis.ts';
+import type { PreloadRangePicture } from './describe-preload-range.ts';
 import type { LabelKey, Labels } from './labels.ts';
 import { messages } from './messages/en.ts';
 import type { PictureArm, PictureSeat, PictureSpindle, SeatPicture } from './seat-picture.ts';
 
 /** A number, limits or a reading with standard uncertainty, all inside a range; its bounds (3 u) are checked in the core. */
-const measurandWithin = (min: number, max: number): z.ZodType<Measurand> => {
-  const number = z.number().min(min).max(max);
-  return z.union([
+const measurandOf = (number: z.ZodType<number>): z.ZodType<Measurand> =>
+  z.union([
     number,
     z
       .strictObject({ lower: number, nominal: number, upper: number })
@@ -16,9 +18,10 @@ const measurandWithin = (min: number, max: number): z.ZodType<Measurand> => {
       }),
     z.strictObject({ value: number, standardUncertainty: z.number().min(0) }),
   ]);
-};
+const size = (max: number): z.ZodType<Measurand> => measurandOf(z.number().gt(0).max(max));
+const extra = measurandOf(z.number().min(0).max(50)).exactOptional();
 
-const faceAngle = measurandWithin(Number.MIN_VALUE, 15);
+const faceAngle = measurandOf(z.number().min(0.1).max(15));
 
 /** Schema of the words that replace the English ones. */
 export const labelsSchema: z.ZodType<Labels> = z.strictObject(
@@ -27,27 +30,27 @@ export const labelsSchema: z.ZodType<Labels> = z.strictObject(
 
 /** Schema of {@link PictureSpindle}. */
 export const pictureSpindleSchema: z.ZodType<PictureSpindle> = z.strictObject({
-  acrossFlatsAtEndMm: measurandWithin(5, 40),
+  acrossFlatsAtEndMm: size(60),
   faceAngleDeg: faceAngle,
-  flatLengthMm: measurandWithin(2, 80),
-  endChamferMm: measurandWithin(0, 10).exactOptional(),
-  shoulderFromEndMm: measurandWithin(2, 100).exactOptional(),
-  cornerDiameterMm: measurandWithin(5, 60).exactOptional(),
+  flatLengthMm: size(100),
+  endChamferMm: extra,
+  shoulderFromEndMm: size(200).exactOptional(),
+  cornerDiameterMm: size(80).exactOptional(),
 });
 
 /** Schema of {@link PictureArm}. */
 export const pictureArmSchema: z.ZodType<PictureArm> = z.strictObject({
-  acrossFlatsAtMouthMm: measurandWithin(5, 40),
+  acrossFlatsAtMouthMm: size(60),
   faceAngleDeg: faceAngle,
-  boreLengthMm: measurandWithin(2, 80),
-  boltSeatFromMouthMm: measurandWithin(2, 100).exactOptional(),
-  seatIntrusionMm: measurandWithin(0, 10).exactOptional(),
-  mouthChamferMm: measurandWithin(0, 10).exactOptional(),
-  bossDiameterMm: measurandWithin(8, 120).exactOptional(),
-  boreCornerRadiusMm: measurandWithin(0, 10).exactOptional(),
+  boreLengthMm: size(100),
+  boltSeatFromMouthMm: size(100).exactOptional(),
+  seatIntrusionMm: extra,
+  mouthChamferMm: extra,
+  bossDiameterMm: size(200).exactOptional(),
+  boreCornerRadiusMm: extra,
 });
 
-const place = measurandWithin(-100, 100).nullable().exactOptional();
+const place = measurandOf(z.number().min(-20000).max(20000)).nullable().exactOptional();
 
 /** Schema of {@link PictureSeat}. */
 export const pictureSeatSchema: z.ZodType<PictureSeat> = z.strictObject({
@@ -76,3 +79,31 @@ export const seatPictureSchema: z.ZodType<SeatPicture> = z.strictObject({
   caption: z.string().exactOptional(),
   ...common,
 });
+
+const frame = { title: z.string().exactOptional(), ...common };
+
+/** Schema of {@link PreloadRangePicture}. */
+export const preloadRangePictureSchema: z.ZodType<PreloadRangePicture> = z.strictObject({
+  preloadN: measurandOf(z.number().min(0).max(1e9)),
+  marks: z.array(z.strictObject({ label: z.string(), forceN: z.number().min(0).max(1e9) })).exactOptional(),
+  ...frame,
+});
+
+/** Schema of {@link DiagnosisPicture}. */
+export const diagnosisPictureSchema: z.ZodType<DiagnosisPicture> = z.strictObject({
+  conditions: z.array(z.strictObject({ label: z.string(), probability: z.number().min(0).max(1) })).min(1),
+  ...frame,
+});
+
+/** Schema of {@link BorePlayPicture}. */
+export const borePlayPictureSchema: z.ZodType<BorePlayPicture> = z
+  .strictObject({
+    halfWidthMm: z.number().gt(0).max(30),
+    flatWidthMm: z.number().gt(0).max(60),
+    clearanceMm: z.number().min(0).max(10),
+    rotationDeg: z.number().min(0).max(90).nullable(),
+    ...frame,
+  })
+  .refine((picture) => picture.flatWidthMm <= 2 * picture.halfWidthMm, {
+    message: 'flatWidthMm is at most twice halfWidthMm',
+  });

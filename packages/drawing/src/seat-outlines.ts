@@ -56,10 +56,12 @@ export function armOutline(scene: SeatScene, mouthMm: number): Point[] {
   const edge = mouthMm - arm.chamferMm;
   const innerEnd = mouthMm - arm.boreLengthMm;
   const nominalBore = (z: number): number => arm.mouthHalfMm - arm.slope * (mouthMm - z);
+  // Both surfaces are straight between these, so the deepest overlap lies at one of them.
   const { chamferMm, flatEndMm } = scene.spindle;
-  const overlap = [Math.max(0, innerEnd), chamferMm, Math.min(edge, flatEndMm)]
-    .filter((z) => z >= Math.max(0, innerEnd) && z <= Math.min(edge, flatEndMm))
-    .map((z) => spindleHalf(scene, z) - nominalBore(z));
+  const [from, to] = [Math.max(0, innerEnd), Math.min(mouthMm, flatEndMm)];
+  const overlap = [from, chamferMm, edge, to]
+    .filter((z) => z >= from && z <= to)
+    .map((z) => spindleHalf(scene, z) - nominalBore(Math.min(z, edge)) - Math.max(0, z - edge));
   const opened = Math.max(0, ...overlap);
   const bore = (z: number): number => Math.max(nominalBore(z) + opened, 1);
   const relief: Point[] =

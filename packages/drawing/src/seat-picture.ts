@@ -3,49 +3,49 @@ import { type Labels, labelFields } from './labels.ts';
 
 /** Shape of the spindle's square taper, as far as a picture needs it. */
 export interface PictureSpindle {
-  /** Across flats at the end face, extrapolated over the chamfer, mm, 5 to 40. */
+  /** Across flats at the end face, extrapolated over the chamfer, mm, above 0 to 60. */
   acrossFlatsAtEndMm: Measurand;
-  /** Angle of a flat against the axis, deg, above 0 to 15. */
+  /** Angle of a flat against the axis, deg, 0.1 to 15. */
   faceAngleDeg: Measurand;
-  /** Length of the flats from the end face, mm, 2 to 80. */
+  /** Length of the flats from the end face, mm, above 0 to 100. */
   flatLengthMm: Measurand;
-  /** Length of the end chamfer, mm, 0 to 10. */
+  /** Length of the end chamfer, mm, 0 to 50. */
   endChamferMm?: Measurand;
-  /** Distance of the shoulder from the end face, mm, 2 to 100. */
+  /** Distance of the shoulder from the end face, mm, above 0 to 200. */
   shoulderFromEndMm?: Measurand;
-  /** Twice the radius of the turned corners, mm, 5 to 60. */
+  /** Twice the radius of the turned corners, mm, above 0 to 80. */
   cornerDiameterMm?: Measurand;
 }
 
 /** Shape of the arm's square bore, as far as a picture needs it. */
 export interface PictureArm {
-  /** Across flats at the inner mouth, extrapolated over the mouth chamfer, mm, 5 to 40. */
+  /** Across flats at the inner mouth, extrapolated over the mouth chamfer, mm, above 0 to 60. */
   acrossFlatsAtMouthMm: Measurand;
-  /** Angle of a flat against the axis, deg, above 0 to 15. */
+  /** Angle of a flat against the axis, deg, 0.1 to 15. */
   faceAngleDeg: Measurand;
-  /** Length of the square bore, mm, 2 to 80. */
+  /** Length of the square bore, mm, above 0 to 100. */
   boreLengthMm: Measurand;
-  /** Distance of the bolt's seat from the mouth, mm, 2 to 100; the bore length when left out. */
+  /** Distance of the bolt's seat from the mouth, mm, above 0 to 100; the bore length when left out. */
   boltSeatFromMouthMm?: Measurand;
-  /** How far washer or head reach into the bore, mm, 0 to 10. */
+  /** How far washer or head reach into the bore, mm, 0 to 50. */
   seatIntrusionMm?: Measurand;
-  /** Length of the chamfer at the mouth, mm, 0 to 10. */
+  /** Length of the chamfer at the mouth, mm, 0 to 50. */
   mouthChamferMm?: Measurand;
-  /** Diameter of the boss around the bore, mm, 8 to 120. */
+  /** Diameter of the boss around the bore, mm, above 0 to 200. */
   bossDiameterMm?: Measurand;
-  /** Radius in the corners of the bore, mm, 0 to 10; it does not show in a section through the flats. */
+  /** Radius in the corners of the bore, mm, 0 to 50; it does not show in a section through the flats. */
   boreCornerRadiusMm?: Measurand;
 }
 
 /** A place of the arm on the spindle; `null` or left out = not known. */
 export interface PictureSeat {
-  /** Distance of the arm's inner face from the spindle's end face, mm, -100 to 100. */
+  /** Distance of the arm's inner face from the spindle's end face, mm, -20000 to 20000. */
   mouthFromEndMm?: Measurand | null;
-  /** Bolt seat to spindle end, mm, -100 to 100; negative = would have to pass it. */
+  /** Bolt seat to spindle end, mm, -20000 to 20000; negative = would have to pass it. */
   endGapMm?: Measurand | null;
-  /** Arm to shoulder or run-out, mm, -100 to 100; negative = would have to pass it. */
+  /** Arm to shoulder or run-out, mm, -20000 to 20000; negative = would have to pass it. */
   shoulderGapMm?: Measurand | null;
-  /** Length of taper in contact, mm, -100 to 100. */
+  /** Length of taper in contact, mm, -20000 to 20000. */
   engagedLengthMm?: Measurand | null;
 }
 
@@ -71,10 +71,12 @@ export interface SeatPicture {
   labels?: Labels;
 }
 
-const lengthFrom = (min: number, max: number): FieldSpec => ({ type: 'measurand', unit: 'mm', min, max });
+const size = (max: number): FieldSpec => ({ type: 'measurand', unit: 'mm', above: 0, max });
+const extra: FieldSpec = { type: 'measurand', unit: 'mm', min: 0, max: 50, optional: true };
 const optional = (spec: FieldSpec): FieldSpec => ({ ...spec, optional: true });
-const faceAngle: FieldSpec = { type: 'measurand', unit: 'deg', above: 0, max: 15 };
-const place = optional(lengthFrom(-100, 100));
+const faceAngle: FieldSpec = { type: 'measurand', unit: 'deg', min: 0.1, max: 15 };
+// As wide as a prediction can come out: across flats that differ by 60 mm at a tenth of a degree.
+const place: FieldSpec = { type: 'measurand', unit: 'mm', min: -20000, max: 20000, optional: true };
 
 const SEAT: FieldSpec = {
   type: 'object',
@@ -86,26 +88,26 @@ const fields = (): FieldSpecs => ({
     type: 'object',
     optional: true,
     fields: {
-      acrossFlatsAtEndMm: lengthFrom(5, 40),
+      acrossFlatsAtEndMm: size(60),
       faceAngleDeg: faceAngle,
-      flatLengthMm: lengthFrom(2, 80),
-      endChamferMm: optional(lengthFrom(0, 10)),
-      shoulderFromEndMm: optional(lengthFrom(2, 100)),
-      cornerDiameterMm: optional(lengthFrom(5, 60)),
+      flatLengthMm: size(100),
+      endChamferMm: extra,
+      shoulderFromEndMm: optional(size(200)),
+      cornerDiameterMm: optional(size(80)),
     },
   },
   arm: {
     type: 'object',
     optional: true,
     fields: {
-      acrossFlatsAtMouthMm: lengthFrom(5, 40),
+      acrossFlatsAtMouthMm: size(60),
       faceAngleDeg: faceAngle,
-      boreLengthMm: lengthFrom(2, 80),
-      boltSeatFromMouthMm: optional(lengthFrom(2, 100)),
-      seatIntrusionMm: optional(lengthFrom(0, 10)),
-      mouthChamferMm: optional(lengthFrom(0, 10)),
-      bossDiameterMm: optional(lengthFrom(8, 120)),
-      boreCornerRadiusMm: optional(lengthFrom(0, 10)),
+      boreLengthMm: size(100),
+      boltSeatFromMouthMm: optional(size(100)),
+      seatIntrusionMm: extra,
+      mouthChamferMm: extra,
+      bossDiameterMm: optional(size(200)),
+      boreCornerRadiusMm: extra,
     },
   },
   handFit: SEAT,
