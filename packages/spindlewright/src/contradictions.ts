@@ -20,6 +20,27 @@ export function contradictions(job: Job): DomainIssue[] {
   if (job.trialFit !== undefined && Object.values(job.trialFit).every((gap) => gap === undefined)) {
     issues.push({ path: 'trialFit', received: 'no gap', allowed: 'endGapMm, shoulderGapMm or both' });
   }
+  if (job.measurements !== undefined && job.observations === undefined) {
+    issues.push({
+      path: 'observations',
+      received: 'nothing',
+      allowed: 'an object, also an empty one, beside measurements',
+    });
+  }
+  if (job.otherSide !== undefined && job.observations === undefined) {
+    issues.push({
+      path: 'observations',
+      received: 'nothing',
+      allowed: 'the observations of this side, to compare with',
+    });
+  }
+  if (job.wrench !== undefined && job.wrench.lowestSetting >= job.wrench.highestSetting) {
+    issues.push({
+      path: 'wrench.lowestSetting',
+      received: String(job.wrench.lowestSetting),
+      allowed: `less than wrench.highestSetting, which is ${job.wrench.highestSetting}`,
+    });
+  }
   for (const key of ['title', 'bike'] as const) {
     if (job[key].trim() === '') issues.push({ path: key, received: JSON.stringify(job[key]), allowed: 'some words' });
   }

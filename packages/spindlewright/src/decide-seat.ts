@@ -2,7 +2,7 @@ import { createFinding, type Finding } from '@spindlewright/quantity';
 import type { Job } from './job.ts';
 import { messages } from './messages/en.ts';
 import type { SeatPart } from './seat-part.ts';
-import { basisWords, gapWords, pathWords, plain } from './seat-words.ts';
+import { basisWords, gapWords, pathWords } from './seat-words.ts';
 import type { FitState } from './sheet.ts';
 
 /** What to make of a seat. */
@@ -123,22 +123,6 @@ function findingsOf(job: Job, seat: SeatPart): Finding[] {
             values: { spindle: job.interface.spindle, arm: job.interface.arm },
             sources: seat.mate.sources,
             path: 'interface',
-          }),
-        ]),
-    ...(seat.press.torqueFrom === 'part-maker'
-      ? []
-      : [
-          createFinding({
-            code: 'torque-from-trade-range',
-            severity: 'caution',
-            template: messages['torque-from-trade-range'] ?? '',
-            values: {
-              lowerNm: Math.min(...seat.press.tradeTorques.map((row) => row.lowerNm)),
-              upperNm: Math.max(...seat.press.tradeTorques.map((row) => row.upperNm)),
-              chosenNm: Number(plain(seat.press.torqueNm.nominal, 1)),
-            },
-            sources: [...new Set(seat.press.tradeTorques.flatMap((row) => row.sources))].sort(),
-            path: 'partMakerTorqueNm',
           }),
         ]),
   ];

@@ -102,6 +102,32 @@ export const jobDefaults = {
     sources: [],
     note: 'washer or flange of an M8 crank bolt; it has to pass the 22 mm puller thread',
   },
+  /** Stiffness of the fixing bolt with all it clamps. */
+  boltStiffness: {
+    value: 400000,
+    lower: 200000,
+    upper: 600000,
+    unit: 'N/mm',
+    standing: 'judgement',
+    sources: [],
+    note: 'M8 steel bolt, 15 to 20 mm of free length, with washer and seat in series',
+  },
+  /** Across flats of the square hole where the washer lies. */
+  squareUnderHead: {
+    value: 12.5,
+    unit: 'mm',
+    standing: 'judgement',
+    sources: ['taper-jp-sizes-2014'],
+    note: 'small end of the square, which is what a head without a washer would have to bridge',
+  },
+  /** Property class to reckon with while none was read. */
+  unreadPropertyClass: {
+    value: 8.8,
+    unit: 'class',
+    standing: 'judgement',
+    sources: [],
+    note: 'the weakest class that a crank bolt is likely to have; only ever a reason to ask for the head mark',
+  },
   /** Hole under the bolt head. */
   bearingHole: {
     value: 8.4,

@@ -4,25 +4,33 @@ import { flatFriction } from '@spindlewright/taper';
 import { jobDefaults } from './defaults.ts';
 import type { Job } from './job.ts';
 import type { Provenance } from './provenance.ts';
-import type { SeatPart } from './seat-part.ts';
+import type { PressPlan, SeatPart } from './seat-part.ts';
 import type { Section } from './sheet.ts';
 
 /** The last section: what was assumed, which versions and which sources stand behind the sheet. @internal */
-export function groundsSection(job: Job, seat: SeatPart, provenance: Provenance): Section {
-  const { lead, press } = seat;
+export function groundsSection(
+  job: Job,
+  press: PressPlan,
+  seat: SeatPart | undefined,
+  provenance: Provenance,
+): Section {
   const versions = Object.entries(provenance.versions).map(([name, version]) => `${name} ${version}`);
   return {
     id: 'grounds',
     title: 'What this rests on',
     blocks: [
       { kind: 'list', ordered: false, items: assumptions(job, press) },
-      {
-        kind: 'paragraph',
-        text:
-          lead.assumed.length === 0
-            ? 'All sizes of both parts were read.'
-            : `Not read, so taken from the published set ${lead.set}: ${lead.assumed.join(', ')}.`,
-      },
+      ...(seat === undefined
+        ? []
+        : [
+            {
+              kind: 'paragraph' as const,
+              text:
+                seat.lead.assumed.length === 0
+                  ? 'All sizes of both parts were read.'
+                  : `Not read, so taken from the published set ${seat.lead.set}: ${seat.lead.assumed.join(', ')}.`,
+            },
+          ]),
       { kind: 'paragraph', text: `Made by ${versions.join(', ')}; standards data edition ${provenance.dataEdition}.` },
       {
         kind: 'paragraph',
@@ -37,7 +45,7 @@ export function groundsSection(job: Job, seat: SeatPart, provenance: Provenance)
   };
 }
 
-function assumptions(job: Job, press: SeatPart['press']): string[] {
+function assumptions(job: Job, press: PressPlan): string[] {
   const flats = { ...flatFriction, unknown: jobDefaults.unknownFlats };
   const thread = {
     lubricated: jobDefaults.lubricatedThread,

@@ -3,8 +3,20 @@
  *
  * @packageDocumentation
  */
+export type { JudgedCandidate } from './candidates.ts';
 export { jobDefaults } from './defaults.ts';
-export type { ArmReadings, Fixing, FlatReading, Job, Reading, SpindleReadings } from './job.ts';
+export type { DiagnosisPart } from './diagnosis-part.ts';
+export type {
+  ArmReadings,
+  CandidateArm,
+  Fixing,
+  FlatReading,
+  Job,
+  Reading,
+  SideFindings,
+  SpindleReadings,
+  Wrench,
+} from './job.ts';
 export { messages } from './messages/en.ts';
 export type { Provenance } from './provenance.ts';
 export { readJob } from './read-job.ts';
@@ -13,5 +25,6 @@ export { renderMarkdown } from './render-markdown.ts';
 export { renderText } from './render-text.ts';
 export type { PressPlan, SeatBasis, SeatPart, SeatWay } from './seat-part.ts';
 export type { Block, FitState, JobSheet, Section } from './sheet.ts';
+export type { BoltStrength, SettlingPlan, TighteningPart, WrenchPlan } from './tightening-part.ts';
 export { version } from './version.ts';
 export { workJob } from './work-job.ts';

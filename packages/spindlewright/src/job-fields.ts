@@ -1,3 +1,4 @@
+import { listChecks } from '@spindlewright/diagnosis';
 import type { FieldSpec, FieldSpecs } from '@spindlewright/quantity';
 
 const length = (max: number): FieldSpec => ({ type: 'measurand', unit: 'mm', above: 0, max, optional: true });
@@ -18,8 +19,62 @@ const flats: FieldSpec = {
   },
 };
 
+const armFields: FieldSpec = {
+  type: 'object',
+  optional: true,
+  fields: {
+    flats,
+    faceAngleDeg: angle,
+    boreLengthMm: length(40),
+    boltSeatFromMouthMm: length(60),
+    seatIntrusionMm: depth(10),
+    mouthChamferMm: depth(5),
+    bossDiameterMm: length(80),
+    yieldStrengthMPa: { type: 'measurand', unit: 'MPa', min: 50, max: 2000, optional: true },
+  },
+};
+
+const trialFit: FieldSpec = {
+  type: 'object',
+  optional: true,
+  fields: { endGapMm: depth(30), shoulderGapMm: depth(30) },
+};
+
+/** Answers that say nothing are accepted everywhere; `diagnose` leaves them aside. */
+const NO_ANSWERS = ['unclear', 'not-checked', 'unknown'];
+
+function observations(): FieldSpec {
+  return {
+    type: 'object',
+    fields: Object.fromEntries(
+      listChecks().map(({ id, outcomes, several }) => {
+        const choice: FieldSpec = { type: 'choice', values: [...outcomes.map((outcome) => outcome.id), ...NO_ANSWERS] };
+        return [id, several ? { type: 'list', item: choice, optional: true } : { ...choice, optional: true }];
+      }),
+    ),
+  };
+}
+
+// Wide on purpose: `diagnose` knows the range of each reading and refuses what lies outside it.
+const reading = (unit: string): FieldSpec => ({ type: 'measurand', unit, min: -1e6, max: 1e6, optional: true });
+
+const measurements: FieldSpec = {
+  type: 'object',
+  optional: true,
+  fields: {
+    endGapMm: reading('mm'),
+    shoulderGapMm: reading('mm'),
+    playAngleDeg: reading('deg'),
+    markEndFromSpindleEndMm: reading('mm'),
+    releaseForceN: reading('N'),
+    runoutMm: reading('mm'),
+    torqueAtFirstMovementNm: reading('Nm'),
+    turnsToTorque: reading('turns'),
+  },
+};
+
 /** The fields of a job, once texts with units have become numbers. @internal */
-export const jobFields: FieldSpecs = {
+export const jobFields = (): FieldSpecs => ({
   format: { type: 'choice', values: ['spindlewright-job-1'] },
   title: { type: 'text' },
   date: { type: 'text' },
@@ -27,6 +82,24 @@ export const jobFields: FieldSpecs = {
   bike: { type: 'text' },
   side: { type: 'choice', values: ['drive', 'non-drive'] },
   interface: { type: 'object', fields: { spindle: { type: 'text' }, arm: { type: 'text' } } },
+  observations: { ...observations(), optional: true },
+  measurements,
+  otherSide: { type: 'object', optional: true, fields: { observations: observations(), measurements } },
+  wrench: {
+    type: 'object',
+    optional: true,
+    fields: {
+      unit: { type: 'choice', values: ['Nm', 'lbf.in', 'lbf.ft', 'kgf.cm'] },
+      lowestSetting: { type: 'number', unit: 'of its scale', min: 0, max: 10_000 },
+      highestSetting: { type: 'number', unit: 'of its scale', above: 0, max: 10_000 },
+      lengthMm: { type: 'number', unit: 'mm', min: 50, max: 1500, optional: true },
+    },
+  },
+  candidates: {
+    type: 'list',
+    optional: true,
+    item: { type: 'object', fields: { name: { type: 'text' }, interface: { type: 'text' }, arm: armFields, trialFit } },
+  },
   spindle: {
     type: 'object',
     optional: true,
@@ -39,21 +112,8 @@ export const jobFields: FieldSpecs = {
       cornerDiameterMm: length(30),
     },
   },
-  arm: {
-    type: 'object',
-    optional: true,
-    fields: {
-      flats,
-      faceAngleDeg: angle,
-      boreLengthMm: length(40),
-      boltSeatFromMouthMm: length(60),
-      seatIntrusionMm: depth(10),
-      mouthChamferMm: depth(5),
-      bossDiameterMm: length(80),
-      yieldStrengthMPa: { type: 'measurand', unit: 'MPa', min: 50, max: 2000, optional: true },
-    },
-  },
-  trialFit: { type: 'object', optional: true, fields: { endGapMm: depth(30), shoulderGapMm: depth(30) } },
+  arm: armFields,
+  trialFit,
   flats: { type: 'choice', values: ['greased', 'dry', 'unknown'], optional: true },
   fixing: {
     type: 'object',
@@ -61,7 +121,14 @@ export const jobFields: FieldSpecs = {
     fields: {
       thread: { type: 'text' },
       lubrication: { type: 'choice', values: ['lubricated', 'dry', 'unknown'] },
+      spindleThread: { type: 'text', optional: true },
+      propertyClass: { type: 'text', optional: true },
+      lengthUnderHeadMm: length(100),
+      threadDepthMm: length(100),
+      washerThicknessMm: depth(10),
+      head: { type: 'choice', values: ['plain', 'flanged'], optional: true },
+      bearingOuterDiameterMm: { type: 'measurand', unit: 'mm', min: 9, max: 40, optional: true },
     },
   },
   partMakerTorqueNm: { type: 'measurand', unit: 'Nm', above: 0, max: 120, optional: true },
-};
+});

@@ -1,18 +1,28 @@
 import { type Finding, formatFinding } from '@spindlewright/quantity';
 import { messages as taperMessages } from '@spindlewright/taper/messages/en';
+import type { JudgedCandidate } from './candidates.ts';
 import { jobDefaults } from './defaults.ts';
 import type { SeatPart } from './seat-part.ts';
 import { pathWords } from './seat-words.ts';
+import type { TighteningPart } from './tightening-part.ts';
 
 /** Ids of every source that took part in a sheet, sorted, without repeats. @internal */
-export function sourcesOf(seat: SeatPart, findings: readonly Finding[]): string[] {
+export function sourcesOf(
+  seat: SeatPart | undefined,
+  tightening: TighteningPart,
+  candidates: readonly JudgedCandidate[],
+  findings: readonly Finding[],
+): string[] {
+  const seats = [...(seat === undefined ? [] : [seat]), ...candidates.map((candidate) => candidate.seat)];
   const ids = [
-    ...[seat.lead, ...seat.others].flatMap((way) => [
-      ...way.sources,
-      ...way.prediction.findings.flatMap((finding) => finding.sources),
+    ...seats.flatMap(({ lead, others, mate }) => [
+      ...[lead, ...others].flatMap((way) => [
+        ...way.sources,
+        ...way.prediction.findings.flatMap((finding) => finding.sources),
+      ]),
+      ...mate.sources,
     ]),
-    ...seat.mate.sources,
-    ...seat.press.tradeTorques.flatMap((row) => row.sources),
+    ...tightening.press.tradeTorques.flatMap((row) => row.sources),
     ...findings.flatMap((finding) => finding.sources),
     ...Object.values(jobDefaults).flatMap((datum) => datum.sources),
   ];

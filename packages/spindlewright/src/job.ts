@@ -1,3 +1,4 @@
+import type { Measurements, Observations } from '@spindlewright/diagnosis';
 import type { Measurand } from '@spindlewright/quantity';
 
 /** A reading as a job gives it: a number in the unit of the field's name, with or without its bounds. */
@@ -49,12 +50,58 @@ export interface ArmReadings {
   yieldStrengthMPa?: Reading;
 }
 
-/** The fixing bolt or nut. */
+/** The fixing bolt of the joint; what decides whether it can press the arm at all. */
 export interface Fixing {
   /** Thread designation, such as `M8x1`. */
   thread: string;
   /** What is on thread and head. */
   lubrication: 'lubricated' | 'dry' | 'unknown';
+  /** Thread designation of the spindle, when it was gauged. */
+  spindleThread?: string;
+  /** Property class read from the head mark, such as `8.8`; left out when there is none to read. */
+  propertyClass?: string;
+  /** Length from the face of the head to the tip, mm. */
+  lengthUnderHeadMm?: Reading;
+  /** Depth from the spindle's end to the last full thread, mm. */
+  threadDepthMm?: Reading;
+  /** Thickness of the washer, mm; 0 when there is none. */
+  washerThicknessMm?: Reading;
+  /** `flanged` when head and washer are one piece. */
+  head?: 'plain' | 'flanged';
+  /** Outer diameter of the face that bears on the arm, mm. */
+  bearingOuterDiameterMm?: Reading;
+}
+
+/** The torque wrench at hand. */
+export interface Wrench {
+  /** Unit of its scale. */
+  unit: 'Nm' | 'lbf.in' | 'lbf.ft' | 'kgf.cm';
+  /** Lowest setting, in `unit`. */
+  lowestSetting: number;
+  /** Highest setting, in `unit`. */
+  highestSetting: number;
+  /** From its square to the mark on the grip, mm. */
+  lengthMm?: number;
+}
+
+/** What was found on one end of the spindle. */
+export interface SideFindings {
+  /** What was seen, felt and told, by check. */
+  observations: Observations;
+  /** Readings of that end. */
+  measurements?: Measurements;
+}
+
+/** An arm that might be fitted. */
+export interface CandidateArm {
+  /** What the mechanic calls it. */
+  name: string;
+  /** Id of its interface record. */
+  interface: string;
+  /** What was read on it. */
+  arm?: ArmReadings;
+  /** The two clearances with it pushed on by hand, mm. */
+  trialFit?: { endGapMm?: Reading; shoulderGapMm?: Reading };
 }
 
 /** A job: the bike, the joint, and what was read on it. */
@@ -73,6 +120,12 @@ export interface Job {
   side: 'drive' | 'non-drive';
   /** Interface of spindle and arm: an id of the interface records each. */
   interface: { spindle: string; arm: string };
+  /** What was seen, felt and told of this side; leads to a diagnosis. */
+  observations?: Observations;
+  /** Readings that the diagnosis uses. */
+  measurements?: Measurements;
+  /** What was found on the other side, for comparison. */
+  otherSide?: SideFindings;
   /** What was read on the spindle. */
   spindle?: SpindleReadings;
   /** What was read on the arm. */
@@ -83,6 +136,10 @@ export interface Job {
   flats?: 'greased' | 'dry' | 'unknown';
   /** The fixing; `M8x1` with unknown lubrication when absent. */
   fixing?: Fixing;
+  /** The torque wrench at hand. */
+  wrench?: Wrench;
+  /** Arms that might be fitted, each judged by itself. */
+  candidates?: readonly CandidateArm[];
   /** Torque the part maker asks for, Nm; the trade range when absent. */
   partMakerTorqueNm?: Reading;
 }

@@ -1,4 +1,4 @@
-import { type Limits, limitsOf, type Measurand } from '@spindlewright/quantity';
+import { hardLimits, type Limits, limitsOf, type Measurand } from '@spindlewright/quantity';
 import { flatFriction } from '@spindlewright/taper';
 import { preloadRange, threadFor } from '@spindlewright/torque';
 import { tradeTorques } from '@spindlewright/torque/data';
@@ -25,10 +25,7 @@ export function pressPlan(job: Job): PressPlan {
     thread: threadFor(fixing.thread),
     threadFriction: friction,
     bearingFriction: friction,
-    bearing: {
-      outerDiameterMm: jobDefaults.bearingOuter.value,
-      holeDiameterMm: jobDefaults.bearingHole.value,
-    },
+    bearing: bearingOf(job),
   });
   return {
     torqueNm: range.torqueNm,
@@ -36,11 +33,18 @@ export function pressPlan(job: Job): PressPlan {
     tradeTorques: rows.map(({ id, minNm, maxNm, sources }) => ({ id, lowerNm: minNm, upperNm: maxNm, sources })),
     preloadN: range.preloadN,
     flatsFriction: flatsFrictionOf(flats),
+    threadFriction: friction,
     flats,
     thread: fixing.thread,
     lubrication: fixing.lubrication,
   };
 }
+
+/** The face that turns under the bolt head: a ring on the washer. @internal */
+export const bearingOf = (job: Job): { outerDiameterMm: number; holeDiameterMm: number } => ({
+  outerDiameterMm: hardLimits(job.fixing?.bearingOuterDiameterMm ?? jobDefaults.bearingOuter.value).nominal,
+  holeDiameterMm: jobDefaults.bearingHole.value,
+});
 
 /** One setting has to be named: the lowest torque that most of the ranges contain. The sheet keeps the ranges apart. */
 function mostAgreed(ranges: readonly (readonly [number, number])[]): number {

@@ -43,7 +43,7 @@ import { jobFields } from './job-fields.ts';
  */
 export function readJob(input: unknown): Job {
   const issues: DomainIssue[] = [];
-  const resolved = resolveUnits(input, '', issues);
+  const resolved = withHistoryLists(resolveUnits(input, '', issues));
   const unreadable = new Set(issues.map((issue) => issue.path));
   issues.push(...fieldIssues(resolved).filter((issue) => !unreadable.has(issue.path)));
   refuse(issues);
@@ -52,9 +52,24 @@ export function readJob(input: unknown): Job {
   return job;
 }
 
+/** One answer on the history may come without a list around it. */
+function withHistoryLists(input: unknown): unknown {
+  if (typeof input !== 'object' || input === null || Array.isArray(input)) return input;
+  const { observations, otherSide } = input as Partial<Job>;
+  const listed = <T extends { history?: unknown } | undefined>(given: T): T =>
+    typeof given?.history === 'string' ? { ...given, history: [given.history] } : given;
+  return {
+    ...input,
+    ...(observations === undefined ? {} : { observations: listed(observations) }),
+    ...(otherSide?.observations === undefined
+      ? {}
+      : { otherSide: { ...otherSide, observations: listed(otherSide.observations) } }),
+  };
+}
+
 function fieldIssues(resolved: unknown): readonly DomainIssue[] {
   try {
-    checkInput({ where: 'readJob', value: resolved, fields: jobFields });
+    checkInput({ where: 'readJob', value: resolved, fields: jobFields() });
     return [];
   } catch (error) {
     if (!isDomainError(error)) throw error;
@@ -72,6 +87,7 @@ const UNIT_OF_SUFFIX = [
   ['Nm', 'Nm'],
   ['Deg', 'deg'],
   ['MPa', 'MPa'],
+  ['ForceN', 'N'],
 ] as const;
 
 function resolveUnits(value: unknown, path: string, issues: DomainIssue[]): unknown {
@@ -88,7 +104,7 @@ function resolveUnits(value: unknown, path: string, issues: DomainIssue[]): unkn
   );
 }
 
-function readText(text: string, unit: 'mm' | 'Nm' | 'deg' | 'MPa', path: string, issues: DomainIssue[]): unknown {
+function readText(text: string, unit: 'mm' | 'Nm' | 'deg' | 'MPa' | 'N', path: string, issues: DomainIssue[]): unknown {
   try {
     const quantity = parseQuantity(text);
     return convert(quantity.value, quantity.unit as typeof unit, unit);

@@ -1,6 +1,6 @@
 import { checkRenderable } from './check-renderable.ts';
 import { escapeHtml } from './escape-html.ts';
-import { type Block, type JobSheet, type Section, STATE_WORDS } from './sheet.ts';
+import type { Block, JobSheet, Section } from './sheet.ts';
 import { sheetCss } from './sheet-css.ts';
 
 const SEVERITY_WORDS = { stop: 'Stop', caution: 'Caution', note: 'Note' } as const;
@@ -53,7 +53,7 @@ export function renderHtml(sheet: JobSheet): string {
     sheet.side,
   )} side · ${escapeHtml(sheet.bike)}</p>
 <h1>${escapeHtml(sheet.title)}</h1>
-<p class="answer ${sheet.state}"><strong>${STATE_WORDS[sheet.state]}.</strong> ${escapeHtml(sheet.headline)}</p>
+<p class="answer ${answerClass(sheet)}"><strong>${escapeHtml(sheet.answer)}.</strong> ${escapeHtml(sheet.headline)}</p>
 </header>
 ${sheet.sections.map(sectionHtml).join('\n')}
 </main>
@@ -61,6 +61,9 @@ ${sheet.sections.map(sectionHtml).join('\n')}
 </html>
 `;
 }
+
+const answerClass = ({ state, doNotRide }: JobSheet): string =>
+  state === 'does-not-fit' || doNotRide ? (state === 'cannot-tell' ? 'not-yet' : 'no') : 'yes';
 
 const sectionHtml = (section: Section): string =>
   `<section id="${escapeHtml(section.id)}" aria-labelledby="h-${escapeHtml(section.id)}">

@@ -1,5 +1,5 @@
 import { checkRenderable } from './check-renderable.ts';
-import { type Block, type JobSheet, STATE_WORDS } from './sheet.ts';
+import type { Block, JobSheet } from './sheet.ts';
 
 /**
  * Writes a job sheet as Markdown, for a ticket or a repair log.
@@ -36,7 +36,7 @@ export function renderMarkdown(sheet: JobSheet): string {
   const parts = [
     `# ${escapeMarkdown(sheet.title)}`,
     escapeMarkdown(`${sheet.invented ? 'Invented example. ' : ''}${sheet.date}, ${sheet.side} side, ${sheet.bike}`),
-    `**${STATE_WORDS[sheet.state]}.** ${escapeMarkdown(sheet.headline)}`,
+    `**${escapeMarkdown(sheet.answer)}.** ${escapeMarkdown(sheet.headline)}`,
   ];
   for (const section of sheet.sections) {
     parts.push(`## ${escapeMarkdown(section.title)}`, ...section.blocks.map(blockText));

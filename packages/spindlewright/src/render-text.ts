@@ -1,5 +1,5 @@
 import { checkRenderable } from './check-renderable.ts';
-import { type Block, type JobSheet, STATE_WORDS } from './sheet.ts';
+import type { Block, JobSheet } from './sheet.ts';
 
 const WIDTH = 92;
 
@@ -46,7 +46,7 @@ export function renderText(sheet: JobSheet): string {
 const factLines = (sheet: JobSheet): string[] => [
   `${sheet.invented ? 'Invented example. ' : ''}${sheet.date}, ${sheet.side} side, ${sheet.bike}`,
   '',
-  ...wrap(sheet.headline, `${STATE_WORDS[sheet.state]}: `),
+  ...wrap(sheet.headline, `${sheet.answer}: `),
 ];
 
 function blockLines(block: Block): string[] {
@@ -67,9 +67,20 @@ function blockLines(block: Block): string[] {
 function tableLines(head: readonly string[], rows: readonly (readonly string[])[]): string[] {
   const all = [head, ...rows];
   const widths = head.map((_, column) => Math.max(...all.map((row) => (row[column] ?? '').length)));
+  const total = widths.reduce((sum, width) => sum + width + 2, 0);
+  if (total > WIDTH) return rows.flatMap((row) => recordLines(head, row));
   const line = (row: readonly string[]): string =>
     `  ${widths.map((width, column) => (row[column] ?? '').padEnd(width)).join('  ')}`.trimEnd();
   return [line(head), `  ${widths.map((width) => '-'.repeat(width)).join('  ')}`, ...rows.map(line)];
+}
+
+/** A row too wide for columns: its first cell as a heading, the others below it, each under its own head. */
+function recordLines(head: readonly string[], row: readonly string[]): string[] {
+  const widest = Math.max(...head.slice(1).map((cell) => cell.length));
+  return [
+    `  ${row[0] ?? ''}`,
+    ...row.slice(1).flatMap((cell, index) => wrap(cell, `    ${(head[index + 1] ?? '').padEnd(widest)}  `)),
+  ];
 }
 
 function wrap(text: string, lead: string): string[] {

@@ -1,12 +1,22 @@
-import { mateResultSchema } from '@spindlewright/interfaces/schema';
+import {
+  diagnosisSchema,
+  measurementsSchema,
+  observationsSchema,
+  sideComparisonSchema,
+} from '@spindlewright/diagnosis/schema';
+import { mateResultSchema, spindleIdentificationSchema } from '@spindlewright/interfaces/schema';
 import { findingSchema, limitsSchema, measurandSchema } from '@spindlewright/quantity/schema';
 import type { SeatPrediction } from '@spindlewright/taper';
 import { seatPredictionSchema } from '@spindlewright/taper/schema';
+import { fixingCheckSchema } from '@spindlewright/torque/schema';
 import { z } from 'zod/v4';
+import type { JudgedCandidate } from './candidates.ts';
+import type { DiagnosisPart } from './diagnosis-part.ts';
 import type { Job, Reading } from './job.ts';
 import type { Provenance } from './provenance.ts';
 import type { PressPlan, SeatPart, SeatWay } from './seat-part.ts';
 import type { Block, JobSheet, Section } from './sheet.ts';
+import type { TighteningPart } from './tightening-part.ts';
 
 const reading: z.ZodType<Reading> = measurandSchema;
 
@@ -14,6 +24,22 @@ const flats = z
   .array(z.strictObject({ acrossFlatsMm: reading, atMm: reading, pair: z.enum(['a', 'b']) }))
   .min(1)
   .exactOptional();
+
+const armSchema = z.strictObject({
+  flats,
+  faceAngleDeg: reading.exactOptional(),
+  boreLengthMm: reading.exactOptional(),
+  boltSeatFromMouthMm: reading.exactOptional(),
+  seatIntrusionMm: reading.exactOptional(),
+  mouthChamferMm: reading.exactOptional(),
+  bossDiameterMm: reading.exactOptional(),
+  yieldStrengthMPa: reading.exactOptional(),
+});
+
+const trialFitSchema = z.strictObject({
+  endGapMm: reading.exactOptional(),
+  shoulderGapMm: reading.exactOptional(),
+});
 
 /** Schema of a {@link Job} whose texts with units have been read; `readJob` checks ranges and contradictions besides. */
 export const jobSchema: z.ZodType<Job> = z.strictObject({
@@ -34,24 +60,44 @@ export const jobSchema: z.ZodType<Job> = z.strictObject({
       cornerDiameterMm: reading.exactOptional(),
     })
     .exactOptional(),
-  arm: z
-    .strictObject({
-      flats,
-      faceAngleDeg: reading.exactOptional(),
-      boreLengthMm: reading.exactOptional(),
-      boltSeatFromMouthMm: reading.exactOptional(),
-      seatIntrusionMm: reading.exactOptional(),
-      mouthChamferMm: reading.exactOptional(),
-      bossDiameterMm: reading.exactOptional(),
-      yieldStrengthMPa: reading.exactOptional(),
-    })
+  observations: observationsSchema.exactOptional(),
+  measurements: measurementsSchema.exactOptional(),
+  otherSide: z
+    .strictObject({ observations: observationsSchema, measurements: measurementsSchema.exactOptional() })
     .exactOptional(),
-  trialFit: z
-    .strictObject({ endGapMm: reading.exactOptional(), shoulderGapMm: reading.exactOptional() })
-    .exactOptional(),
+  arm: armSchema.exactOptional(),
+  trialFit: trialFitSchema.exactOptional(),
   flats: z.enum(['greased', 'dry', 'unknown']).exactOptional(),
   fixing: z
-    .strictObject({ thread: z.string().min(1), lubrication: z.enum(['lubricated', 'dry', 'unknown']) })
+    .strictObject({
+      thread: z.string().min(1),
+      lubrication: z.enum(['lubricated', 'dry', 'unknown']),
+      spindleThread: z.string().exactOptional(),
+      propertyClass: z.string().exactOptional(),
+      lengthUnderHeadMm: reading.exactOptional(),
+      threadDepthMm: reading.exactOptional(),
+      washerThicknessMm: reading.exactOptional(),
+      head: z.enum(['plain', 'flanged']).exactOptional(),
+      bearingOuterDiameterMm: reading.exactOptional(),
+    })
+    .exactOptional(),
+  wrench: z
+    .strictObject({
+      unit: z.enum(['Nm', 'lbf.in', 'lbf.ft', 'kgf.cm']),
+      lowestSetting: z.number().min(0),
+      highestSetting: z.number().positive(),
+      lengthMm: z.number().positive().exactOptional(),
+    })
+    .exactOptional(),
+  candidates: z
+    .array(
+      z.strictObject({
+        name: z.string(),
+        interface: z.string(),
+        arm: armSchema.exactOptional(),
+        trialFit: trialFitSchema.exactOptional(),
+      }),
+    )
     .exactOptional(),
   partMakerTorqueNm: reading.exactOptional(),
 });
@@ -101,6 +147,7 @@ export const pressPlanSchema: z.ZodType<PressPlan> = z.strictObject({
   ),
   preloadN: limitsSchema,
   flatsFriction: limitsSchema,
+  threadFriction: limitsSchema,
   flats: z.enum(['greased', 'dry', 'unknown']),
   thread: z.string(),
   lubrication: z.enum(['lubricated', 'dry', 'unknown']),
@@ -110,7 +157,6 @@ export const pressPlanSchema: z.ZodType<PressPlan> = z.strictObject({
 export const seatPartSchema: z.ZodType<SeatPart> = z.strictObject({
   lead: seatWaySchema,
   others: z.array(seatWaySchema),
-  press: pressPlanSchema,
   mate: mateResultSchema,
   drawing: z.strictObject({ narrowSvg: z.string(), wideSvg: z.string(), description: z.string() }),
 });
@@ -122,6 +168,53 @@ export const provenanceSchema: z.ZodType<Provenance> = z.strictObject({
   sources: z.array(z.string()),
 });
 
+const state = z.enum(['fits', 'does-not-fit', 'cannot-tell']);
+
+/** Schema of a {@link DiagnosisPart}. */
+export const diagnosisPartSchema: z.ZodType<DiagnosisPart> = z.strictObject({
+  result: diagnosisSchema,
+  comparison: sideComparisonSchema.exactOptional(),
+});
+
+/** Schema of a {@link JudgedCandidate}. */
+export const judgedCandidateSchema: z.ZodType<JudgedCandidate> = z.strictObject({
+  name: z.string(),
+  interface: z.string(),
+  state,
+  missingFact: z.string().exactOptional(),
+  seat: seatPartSchema,
+});
+
+/** Schema of a {@link TighteningPart}. */
+export const tighteningPartSchema: z.ZodType<TighteningPart> = z.strictObject({
+  press: pressPlanSchema,
+  strength: z.strictObject({
+    propertyClass: z.string(),
+    read: z.boolean(),
+    limitTorqueNm: limitsSchema,
+    state: z.enum(['within', 'within-if-friction-is-not-low', 'exceeded', 'unknown']),
+  }),
+  wrench: z
+    .strictObject({
+      unit: z.enum(['Nm', 'lbf.in', 'lbf.ft', 'kgf.cm']),
+      target: z.number(),
+      reach: z.enum(['direct', 'with-extension', 'other-wrench']),
+      setting: z.number().exactOptional(),
+      extensionLengthMm: z.number().exactOptional(),
+    })
+    .exactOptional(),
+  fixing: fixingCheckSchema.exactOptional(),
+  settling: z
+    .strictObject({
+      turnsToTarget: limitsSchema,
+      turnsWhenSolid: limitsSchema,
+      preloadAfterShakedownN: limitsSchema,
+      preloadLossPerMicrometreN: z.number(),
+    })
+    .exactOptional(),
+  findings: z.array(findingSchema),
+});
+
 /** Schema of a {@link JobSheet}. */
 export const jobSheetSchema: z.ZodType<JobSheet> = z.strictObject({
   format: z.literal('spindlewright-sheet-1'),
@@ -130,11 +223,17 @@ export const jobSheetSchema: z.ZodType<JobSheet> = z.strictObject({
   invented: z.boolean(),
   bike: z.string(),
   side: z.enum(['drive', 'non-drive']),
-  state: z.enum(['fits', 'does-not-fit', 'cannot-tell']),
+  state,
   missingFact: z.string().exactOptional(),
+  doNotRide: z.boolean(),
+  answer: z.string(),
   headline: z.string(),
   forOwner: z.array(z.string()),
-  seat: seatPartSchema,
+  diagnosis: diagnosisPartSchema.exactOptional(),
+  identification: spindleIdentificationSchema.exactOptional(),
+  seat: seatPartSchema.exactOptional(),
+  candidates: z.array(judgedCandidateSchema),
+  tightening: tighteningPartSchema,
   findings: z.array(findingSchema),
   cautions: z.array(z.string()),
   sections: z.array(sectionSchema),

@@ -33,6 +33,8 @@ export interface PressPlan {
   flatsFriction: Limits;
   /** State of the flats. */
   flats: 'greased' | 'dry' | 'unknown';
+  /** Friction of thread and head, dimensionless. */
+  threadFriction: Limits;
   /** Thread designation of the fixing. */
   thread: string;
   /** What is on thread and head. */
@@ -45,8 +47,6 @@ export interface SeatPart {
   lead: SeatWay;
   /** What other ways of knowing say. */
   others: readonly SeatWay[];
-  /** The press reckoned with. */
-  press: PressPlan;
   /** Whether the two interfaces go together by name, and the shift by set. */
   mate: MateResult;
   /** The section drawing to scale, as SVG for a phone and for a wide page, with its text alternative. */

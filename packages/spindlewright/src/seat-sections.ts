@@ -1,11 +1,11 @@
-import { convert, type Limits } from '@spindlewright/quantity';
-import type { PressPlan, SeatPart, SeatWay } from './seat-part.ts';
+import type { Limits } from '@spindlewright/quantity';
+import type { SeatPart, SeatWay } from './seat-part.ts';
 import { basisWords, gapWords, limitsWords, pathWords, plain, verdictWords } from './seat-words.ts';
 import type { Section } from './sheet.ts';
 
 /** The sections of the sheet that speak of the seat. @internal */
 export function seatSections(seat: SeatPart): Section[] {
-  return [seatSection(seat), otherWaysSection(seat), pressSection(seat)];
+  return [seatSection(seat), otherWaysSection(seat)];
 }
 
 function seatSection({ lead, drawing }: SeatPart): Section {
@@ -113,45 +113,4 @@ function shiftBlocks(mate: SeatPart['mate']): Section['blocks'] {
         .join('; ')}.`,
     },
   ];
-}
-
-const FLATS_WORDS: Readonly<Record<PressPlan['flats'], string>> = {
-  greased: 'Flats: thin grease, as the job says.',
-  dry: 'Flats: clean and dry, as the job says.',
-  unknown: 'Flats: the job does not say; decide greased or dry before pressing and write it down.',
-};
-
-function pressSection({ press, lead }: SeatPart): Section {
-  const target = press.torqueNm.nominal;
-  const { verdict } = lead.prediction;
-  const refused = verdict !== 'seats' && verdict !== 'marginal';
-  const items = [
-    FLATS_WORDS[press.flats],
-    press.lubrication === 'unknown'
-      ? `Thread ${press.thread} and bolt head: the job does not say; grease or oil both, washer in place.`
-      : `Thread ${press.thread} and bolt head: ${press.lubrication}, as the job says; washer in place.`,
-    `Tighten to ${plain(target, 0)} Nm (${plain(convert(target, 'Nm', 'lbf.in'), 0)} lbf.in), ${
-      press.torqueFrom === 'part-maker'
-        ? "the part maker's value."
-        : "the value that most sources of the trade allow; the part maker's value goes first if you have it."
-    }`,
-    `Reckon with ${plain(press.preloadN.nominal / 1000, 0)} kN of preload (${plain(press.preloadN.lower / 1000, 0)} to ${plain(press.preloadN.upper / 1000, 0)} kN): friction decides, not the wrench.`,
-    'If it goes solid before half a turn after snug, stop and look: the bolt is on the spindle end or the arm on the wall.',
-    'Measure the end gap again when tight, and check the torque once after the first ride. If it turns each time, stop re-tightening and take the arm off.',
-  ];
-  return {
-    id: 'press',
-    title: refused ? 'How it would be pressed, if it could be' : 'How to press it',
-    blocks: [
-      ...(refused
-        ? [
-            {
-              kind: 'paragraph' as const,
-              text: 'Do not press this pair: the list says what the figures above reckon with.',
-            },
-          ]
-        : []),
-      { kind: 'list', ordered: !refused, items },
-    ],
-  };
 }

@@ -4,14 +4,17 @@ import { limitsOf, type Measurand } from '@spindlewright/quantity';
 import { assumedMaterials, type Pressing, predictSeat } from '@spindlewright/taper';
 import { jobDefaults } from './defaults.ts';
 import type { Job } from './job.ts';
-import { pressPlan } from './press-plan.ts';
 import { publishedShapes, type SetShapes } from './published-shapes.ts';
 import type { PressPlan, SeatPart, SeatWay } from './seat-part.ts';
 import { withReadingError } from './with-reading-error.ts';
 
 /** Predicts the seat by every way of knowing it that the job allows, and draws the one that leads. @internal */
-export function seatOf(job: Job, spindleRecord: InterfaceRecord, armRecord: InterfaceRecord): SeatPart {
-  const press = pressPlan(job);
+export function seatOf(
+  job: Job,
+  press: PressPlan,
+  spindleRecord: InterfaceRecord,
+  armRecord: InterfaceRecord,
+): SeatPart {
   const pressing = pressingOf(job, press);
   const sets = publishedShapes(job, spindleRecord, armRecord);
   const published = sets.map((shapes) => publishedWay(shapes, pressing));
@@ -33,7 +36,6 @@ export function seatOf(job: Job, spindleRecord: InterfaceRecord, armRecord: Inte
   return {
     lead,
     others: others.filter((way) => way !== lead),
-    press,
     mate: checkMate({ spindle: spindleRecord, arm: armRecord }),
     drawing: {
       narrowSvg: drawSeat({ ...picture, idPrefix: 'seat-narrow' }),

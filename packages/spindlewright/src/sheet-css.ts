@@ -13,8 +13,8 @@ ul,ol{padding-left:1.4rem}
 li{margin:.25rem 0}
 .facts{color:var(--soft);font-size:.9rem;margin:0}
 .answer{font-size:1.1rem;padding:.7rem .9rem;background:var(--panel);border:2px solid currentColor;border-radius:.3rem;margin:0}
-.answer.fits{border-color:var(--fits)}.answer.does-not-fit{border-color:var(--stop)}.answer.cannot-tell{border-color:var(--caution);border-style:dashed}
-.answer.fits strong{color:var(--fits)}.answer.does-not-fit strong{color:var(--stop)}.answer.cannot-tell strong{color:var(--caution)}
+.answer.yes{border-color:var(--fits)}.answer.no{border-color:var(--stop)}.answer.not-yet{border-color:var(--caution);border-style:dashed}
+.answer.yes strong{color:var(--fits)}.answer.no strong{color:var(--stop)}.answer.not-yet strong{color:var(--caution)}
 .findings{list-style:none;padding:0}
 .findings li{border-left:.3rem solid var(--note);padding:.2rem .7rem;margin:.5rem 0}
 .findings li.stop{border-left-color:var(--stop)}.findings li.stop strong{color:var(--stop)}

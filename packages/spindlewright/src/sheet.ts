@@ -1,6 +1,10 @@
+import type { SpindleIdentification } from '@spindlewright/interfaces';
 import type { Finding } from '@spindlewright/quantity';
+import type { JudgedCandidate } from './candidates.ts';
+import type { DiagnosisPart } from './diagnosis-part.ts';
 import type { Provenance } from './provenance.ts';
 import type { SeatPart } from './seat-part.ts';
+import type { TighteningPart } from './tightening-part.ts';
 
 /** One of the three answers a shop can act on. */
 export type FitState = 'fits' | 'does-not-fit' | 'cannot-tell';
@@ -40,16 +44,28 @@ export interface JobSheet {
   bike: string;
   /** Side of the arm. */
   side: 'drive' | 'non-drive';
-  /** What a shop can act on. */
+  /** Whether the arm fits, for a shop to act on; `cannot-tell` also when no seat was asked for. */
   state: FitState;
   /** The one fact that would decide, when the state is `cannot-tell`. */
   missingFact?: string;
-  /** The verdict in one line. */
+  /** True: not to be ridden until what the sheet names is done and checked. */
+  doNotRide: boolean;
+  /** The answer in two or three words. */
+  answer: string;
+  /** The answer in a line or two. */
   headline: string;
   /** The matter in at most three sentences, for the owner of the bike. */
   forOwner: readonly string[];
-  /** The seat: prediction, ways of knowing it, what the published sets say. */
-  seat: SeatPart;
+  /** What is wrong and why, when the job tells what was observed. */
+  diagnosis?: DiagnosisPart;
+  /** Which taper the spindle has, when the job does not say. */
+  identification?: SpindleIdentification;
+  /** The seat: prediction, ways of knowing it, what the published sets say; when something of the arm was read. */
+  seat?: SeatPart;
+  /** Arms that might be fitted, each judged by itself. */
+  candidates: readonly JudgedCandidate[];
+  /** How tight, with what, and what to expect. */
+  tightening: TighteningPart;
   /** Everything worth saying, gravest first. */
   findings: readonly Finding[];
   /** Standing cautions of the sheet. */

@@ -1,17 +1,27 @@
+import { version as diagnosisVersion } from '@spindlewright/diagnosis';
 import { version as drawingVersion } from '@spindlewright/drawing';
 import { dataEdition, version as interfacesVersion } from '@spindlewright/interfaces';
 import { version as quantityVersion } from '@spindlewright/quantity';
 import { version as taperVersion } from '@spindlewright/taper';
 import { version as torqueVersion } from '@spindlewright/torque';
+import { buySection } from './buy-section.ts';
+import { candidatesSection, judgeCandidates } from './candidates.ts';
+import { decideJob } from './decide-job.ts';
 import { decideSeat } from './decide-seat.ts';
+import { diagnosisOf } from './diagnosis-part.ts';
+import { diagnosisFindings, diagnosisSections } from './diagnosis-sections.ts';
 import { groundsSection } from './grounds-section.ts';
+import { identifySection } from './identify-section.ts';
 import type { Job } from './job.ts';
 import { forReader, gravestFirst, sourcesOf } from './job-sources.ts';
+import { pressPlan } from './press-plan.ts';
 import { readJob } from './read-job.ts';
+import { recordsOf } from './records-of.ts';
 import { seatOf } from './seat.ts';
 import { seatSections } from './seat-sections.ts';
 import type { JobSheet, Section } from './sheet.ts';
-import { squareTaper } from './square-taper.ts';
+import { tightenSections } from './tighten-section.ts';
+import { tighteningOf } from './tightening.ts';
 import { version } from './version.ts';
 
 const CAUTIONS = [
@@ -22,17 +32,18 @@ const CAUTIONS = [
 ] as const;
 
 /**
- * Works a job: predicts where the arm seats by every way of knowing it, decides, and writes the sheet.
+ * Works a job: says what is wrong and why, where the arm seats, how to tighten it and when to look again.
  *
  * @remarks
- * Formula: none of its own; `predictSeat` of the taper package for each way of knowing (trial fit, readings, each
- * published set apart), `preloadRange` of the torque package for the force that presses the arm on, `checkMate` of the
- * interfaces package for the pair.
+ * Formula: none of its own; `diagnose` for the observations, `predictSeat` for each way of knowing the seat (trial fit,
+ * readings, each published set apart), `preloadRange` for the force that presses the arm on, `assemblyLimit`,
+ * `checkFixing`, `boltTurns` and `settledPreload` for the tightening, `checkMate` for the pair.
  *
- * Validity: square tapers (JIS and ISO). Readings without limits get the half-width of their instrument, which is
- * judgement and named in the sheet. Published sizes alone never give `fits`, since no arm-bore size is published.
+ * Validity: square tapers (JIS, ISO, or not known). Readings without limits get the half-width of their instrument, which
+ * is judgement and named in the sheet. Published sizes alone never give `fits`, since no arm-bore size is published.
  *
- * Accuracy: as the limits in the sheet say; with a trial fit about 0.1 mm plus the range of the press.
+ * Accuracy: as the limits in the sheet say; with a trial fit about 0.1 mm plus the range of the press. Probabilities of
+ * the diagnosis rest on judgement.
  *
  * @param job - The job, as `readJob` gives it or as plain data; lengths in mm, torque in Nm.
  * @returns The sheet: state, headline, figures, findings, cautions, sections, provenance. It equals its JSON round trip.
@@ -50,22 +61,37 @@ const CAUTIONS = [
  *   trialFit: { endGapMm: 0.3, shoulderGapMm: 3 },
  * });
  * sheet.state; // => 'does-not-fit'
- * sheet.seat.lead.prediction.verdict; // => 'bottoms-on-end'
+ * sheet.seat?.lead.prediction.verdict; // => 'bottoms-on-end'
+ * sheet.doNotRide; // => true
  * ```
  * @see The packages named above and their sources.
  */
 export function workJob(job: Job): JobSheet {
   const read = readJob(job);
-  const spindleRecord = squareTaper('interface.spindle', read.interface.spindle);
-  const armRecord = squareTaper('interface.arm', read.interface.arm);
-  const seat = seatOf(read, spindleRecord, armRecord);
-  const decision = decideSeat(read, seat);
+  const records = recordsOf(read);
+  const press = pressPlan(read);
+  const diagnosis = diagnosisOf(read);
+  const seat = asksForSeat(read) ? seatOf(read, press, records.spindle, records.arm) : undefined;
+  const candidates = judgeCandidates(read, press, records.spindle);
+  const fitting = candidates.find(({ state }) => state === 'fits');
+  const tightening = tighteningOf(read, press, seat ?? fitting?.seat);
+  const seatDecision = seat === undefined ? undefined : decideSeat(read, seat);
+  const leavesJointAlone = seat === undefined && JOINT_LEFT_ALONE.includes(diagnosis?.result.action);
+  const decision = decideJob(diagnosis, seatDecision, tightening);
   const findings = gravestFirst(
-    forReader([...decision.findings, ...seat.lead.prediction.findings, ...seat.mate.findings]),
+    forReader([
+      ...records.findings,
+      ...(diagnosis === undefined ? [] : diagnosisFindings(diagnosis)),
+      ...(seatDecision?.findings ?? []),
+      ...(seat?.lead.prediction.findings ?? []),
+      ...(seat?.mate.findings ?? []),
+      ...(leavesJointAlone ? [] : tightening.findings),
+    ]),
   );
   const provenance = {
     versions: {
       spindlewright: version,
+      '@spindlewright/diagnosis': diagnosisVersion,
       '@spindlewright/drawing': drawingVersion,
       '@spindlewright/interfaces': interfacesVersion,
       '@spindlewright/quantity': quantityVersion,
@@ -73,18 +99,20 @@ export function workJob(job: Job): JobSheet {
       '@spindlewright/torque': torqueVersion,
     },
     dataEdition,
-    sources: sourcesOf(seat, findings),
+    sources: sourcesOf(seat, tightening, candidates, findings),
   };
+  const refused = seatDecision?.state === 'does-not-fit';
   const sections: Section[] = [
-    {
-      id: 'owner',
-      title: 'In short',
-      blocks: [{ kind: 'list', ordered: false, items: decision.forOwner }],
-    },
-    ...seatSections(seat),
+    { id: 'owner', title: 'In short', blocks: [{ kind: 'list', ordered: false, items: decision.forOwner }] },
+    ...(diagnosis === undefined ? [] : diagnosisSections(read, diagnosis)),
+    ...buySection(read, diagnosis, refused, records.spindle),
+    ...identifySection(records),
+    ...(seat === undefined ? [] : seatSections(seat)),
+    ...candidatesSection(candidates),
+    ...(leavesJointAlone ? [] : tightenSections(tightening, records.spindle, refused)),
     { id: 'findings', title: 'What else there is to know', blocks: [{ kind: 'findings', findings }] },
     { id: 'cautions', title: 'Cautions', blocks: [{ kind: 'list', ordered: false, items: CAUTIONS }] },
-    groundsSection(read, seat, provenance),
+    groundsSection(read, press, seat, provenance),
   ];
   return {
     format: 'spindlewright-sheet-1',
@@ -95,12 +123,27 @@ export function workJob(job: Job): JobSheet {
     side: read.side,
     state: decision.state,
     ...(decision.missingFact === undefined ? {} : { missingFact: decision.missingFact }),
+    doNotRide: decision.doNotRide,
+    answer: decision.answer,
     headline: decision.headline,
     forOwner: decision.forOwner,
-    seat,
+    ...(diagnosis === undefined ? {} : { diagnosis }),
+    ...(records.identification === undefined ? {} : { identification: records.identification }),
+    ...(seat === undefined ? {} : { seat }),
+    candidates,
+    tightening,
     findings,
     cautions: CAUTIONS,
     sections,
     provenance,
   };
 }
+
+/** Actions that do not touch the arm's joint, so that the sheet has no tightening to plan. */
+const JOINT_LEFT_ALONE: readonly unknown[] = ['ride', 'service-bearing', 'look-elsewhere'];
+
+/** A seat is asked for when something of the arm was read, or when nothing else was asked. */
+const asksForSeat = (job: Job): boolean =>
+  job.trialFit !== undefined ||
+  job.arm !== undefined ||
+  (job.observations === undefined && job.candidates === undefined);

@@ -2,10 +2,24 @@ import type { Messages } from '@spindlewright/quantity';
 
 /** English templates of the finding codes that this package raises itself. */
 export const messages: Messages = {
+  'bolt-class-near-its-limit':
+    'A bolt of class {propertyClass} stands {targetNm:0} Nm only if its friction is not low: with the least friction {lowestLimitNm:0} Nm are its limit.',
+  'bolt-class-too-weak':
+    'A bolt of class {propertyClass} stands {limitNm:0} Nm here, less than the target of {targetNm:0} Nm: fit a stronger bolt before tightening.',
+  'head-mark-needed':
+    'The class of the bolt was not read. One of class {propertyClass} would stand {limitNm:0} Nm ({lowestLimitNm:0} with the least friction), and the target is {targetNm:0} Nm: read the mark on the head first.',
   'mixed-tapers':
     'Spindle {spindle} and arm {arm} belong to two standards that look alike. Mixing them shifts the arm; only gaps measured on these two parts say whether it seats.',
   'published-sets-disagree':
     '{sets:0} published sets of sizes were worked apart and lead to {verdicts:0} kinds of verdict. They differ by up to 0.1 mm across flats, which is 1.4 mm of seat: a trial fit outweighs them all.',
+  'taper-not-identified':
+    'It is not known which square taper the spindle has, and the name would not decide anyway: measure across its flats, or try the arm on it.',
   'torque-from-trade-range':
     "No part maker's torque was given. The trade is found to use {lowerNm:1} to {upperNm:1} Nm for this joint; {chosenNm:0} Nm was taken. Look the part maker's value up before tightening.",
+  'wrench-needs-extension':
+    'The wrench ends at {highestSetting:0} {unit} and the target is {target:0} {unit}. An in-line extension of at least {neededMm:0} mm on its {lengthMm:0} mm reaches it: with {extensionLengthMm:0} mm set {setting:0} {unit}.',
+  'wrench-too-large':
+    'The wrench begins at {lowestSetting:0} {unit}, above the target of {target:0} {unit}; use a smaller one, since an extension only makes the torque larger.',
+  'wrench-too-small':
+    'The wrench ends at {highestSetting:0} {unit} and the target is {target:0} {unit}; use one that reaches it.',
 };

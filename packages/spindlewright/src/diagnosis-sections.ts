@@ -1,0 +1,119 @@
+import { explain, listChecks, type Observations } from '@spindlewright/diagnosis';
+import { messages as words } from '@spindlewright/diagnosis/messages/en';
+import { type Finding, formatFinding } from '@spindlewright/quantity';
+import type { DiagnosisPart } from './diagnosis-part.ts';
+import type { Job } from './job.ts';
+import type { Block, Section } from './sheet.ts';
+
+// Judgement: rarer possibilities and weak evidence only lengthen a sheet that is read at the stand.
+const WORTH_NAMING = 0.03;
+const NEXT_CHECKS = 3;
+
+/** The sections that say what is wrong, why, and what to look at next. @internal */
+export function diagnosisSections(job: Job, part: DiagnosisPart): Section[] {
+  return [whatIsWrong(part), ...nextSection(part), ...bothSides(job, part)];
+}
+
+const word = (code: string): string => words[code] ?? code;
+const percent = (probability: number): string => {
+  const rounded = Math.round(probability * 100);
+  if (rounded >= 100) return 'over 99 %';
+  return rounded === 0 ? 'under 1 %' : `${rounded} %`;
+};
+
+function whatIsWrong({ result }: DiagnosisPart): Section {
+  const rows = [
+    ...result.conditions
+      .slice(0, 4)
+      .map(({ id, probability }) => ({ kind: 'joint', code: `condition-${id}`, probability })),
+    ...result.besides.map(({ id, probability }) => ({ kind: 'beside it', code: `beside-${id}`, probability })),
+    ...result.causes
+      .filter(({ id }) => id !== 'none')
+      .slice(0, 3)
+      .map(({ id, probability }) => ({ kind: 'cause', code: `cause-${id}`, probability })),
+  ].filter(({ probability }) => probability >= WORTH_NAMING);
+  const lines = explain({ result });
+  const evidence = lines.filter(({ code }) => code.startsWith('explain-evidence-'));
+  const blocks: Block[] = [
+    {
+      kind: 'table',
+      caption: 'What it is, by what was told and found; weights are judgement',
+      head: ['what', 'of', 'probability'],
+      rows: rows.map(({ kind, code, probability }) => [word(code), kind, percent(probability)]),
+    },
+  ];
+  if (evidence.length > 0) {
+    blocks.push({ kind: 'list', ordered: false, items: evidence.map(({ message }) => message) });
+  }
+  if (result.contradictions.length > 0) blocks.push({ kind: 'findings', findings: result.contradictions });
+  return { id: 'diagnosis', title: 'What is wrong, and why', blocks };
+}
+
+function nextSection({ result }: DiagnosisPart): Section[] {
+  if (result.nextChecks.length === 0) return [];
+  const described = new Map(listChecks().map((check) => [check.id, check]));
+  return [
+    {
+      id: 'next-checks',
+      title: 'What to look at next',
+      blocks: [
+        {
+          kind: 'table',
+          caption: 'Best first: what each is worth against the minutes it takes',
+          head: ['look at', 'how', 'minutes', 'do before it'],
+          rows: result.nextChecks.slice(0, NEXT_CHECKS).map(({ check, minutes }) => {
+            const description = described.get(check);
+            const before = description?.before ?? [];
+            return [
+              word(`check-${check}`),
+              description === undefined ? '' : word(`access-${description.access}`),
+              minutes.toFixed(0),
+              before.length === 0 ? 'nothing' : before.map((id) => id.replaceAll('-', ' ')).join(', '),
+            ];
+          }),
+        },
+      ],
+    },
+  ];
+}
+
+function bothSides(job: Job, { comparison }: DiagnosisPart): Section[] {
+  if (comparison === undefined || job.observations === undefined || job.otherSide === undefined) return [];
+  const here: Observations = job.observations;
+  const there: Observations = job.otherSide.observations;
+  const other = job.side === 'drive' ? 'non-drive' : 'drive';
+  const told = listChecks().filter(({ id }) => here[id] !== undefined && there[id] !== undefined);
+  const answer = (check: string, given: unknown): string =>
+    (Array.isArray(given) ? given : [given]).map((outcome) => word(`outcome-${check}-${String(outcome)}`)).join(', ');
+  return [
+    {
+      id: 'both-sides',
+      title: 'Both sides compared',
+      blocks: [
+        {
+          kind: 'table',
+          caption: 'The sound side shows what right looks like on this bike',
+          head: ['looked at', `${job.side} side`, `${other} side`],
+          rows: told.map(({ id }) => [id.replaceAll('-', ' '), answer(id, here[id]), answer(id, there[id])]),
+        },
+        {
+          kind: 'paragraph',
+          text:
+            comparison.firstSide === 'neither'
+              ? 'Nothing speaks against riding on either side.'
+              : `See to the ${comparison.firstSide} side first: ${word(`action-${comparison.action}`)}.`,
+        },
+        ...(comparison.findings.length === 0 ? [] : [{ kind: 'findings' as const, findings: comparison.findings }]),
+      ],
+    },
+  ];
+}
+
+/** Findings of the diagnosis for the general list. @internal */
+export const diagnosisFindings = ({ result }: DiagnosisPart): Finding[] =>
+  [...result.cautions, ...result.findings].map((finding) => {
+    const { action } = finding.values;
+    if (typeof action !== 'string') return finding;
+    const values = { ...finding.values, action: word(`action-${action}`) };
+    return { ...finding, message: formatFinding({ ...finding, values }, words) };
+  });

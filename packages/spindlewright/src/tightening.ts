@@ -1,0 +1,31 @@
+import type { Finding } from '@spindlewright/quantity';
+import { boltStrength } from './bolt-strength.ts';
+import { fixingPlan } from './fixing-plan.ts';
+import type { Job } from './job.ts';
+import type { PressPlan, SeatPart } from './seat-part.ts';
+import { settlingPlan } from './settling-plan.ts';
+import type { TighteningPart } from './tightening-part.ts';
+import { tradeTorqueFinding } from './trade-torque-finding.ts';
+import { wrenchPlan } from './wrench-plan.ts';
+
+/** Puts the tightening together: target, strength of the bolt, wrench, fit of the bolt, turns and settling. @internal */
+export function tighteningOf(job: Job, press: PressPlan, seat: SeatPart | undefined): TighteningPart {
+  const { strength, findings: strengthFindings } = boltStrength(job, press);
+  const wrench = job.wrench === undefined ? undefined : wrenchPlan(press.torqueNm.nominal, job.wrench);
+  const fixing = fixingPlan(job, seat);
+  const settling = seat === undefined ? undefined : settlingPlan(press, seat);
+  const findings: Finding[] = [
+    ...tradeTorqueFinding(press),
+    ...strengthFindings,
+    ...(wrench?.findings ?? []),
+    ...(fixing?.findings ?? []),
+  ];
+  return {
+    press,
+    strength,
+    ...(wrench === undefined ? {} : { wrench: wrench.plan }),
+    ...(fixing === undefined ? {} : { fixing }),
+    ...(settling === undefined ? {} : { settling }),
+    findings,
+  };
+}

@@ -1,0 +1,48 @@
+import { convert, createFinding, type Finding } from '@spindlewright/quantity';
+import { wrenchSetting } from '@spindlewright/torque';
+import type { Wrench } from './job.ts';
+import { messages } from './messages/en.ts';
+import type { WrenchPlan } from './tightening-part.ts';
+
+// Judgement: extensions are chosen in steps of 5 mm, and one longer than half the wrench is not held in line by hand.
+const STEP_MM = 5;
+const LONGEST_SHARE = 0.5;
+
+/** Says what to set the wrench at hand to, and the way out when its scale does not reach the target. @internal */
+export function wrenchPlan(targetNm: number, wrench: Wrench): { plan: WrenchPlan; findings: Finding[] } {
+  const { unit, lowestSetting, highestSetting, lengthMm } = wrench;
+  const target = convert(targetNm, 'Nm', unit);
+  if (target >= lowestSetting && target <= highestSetting) {
+    return { plan: { unit, target, reach: 'direct', setting: target }, findings: [] };
+  }
+  const values = { target, unit, lowestSetting, highestSetting };
+  const say = (code: string, more: Record<string, number> = {}): Finding[] => [
+    createFinding({
+      code,
+      severity: 'caution',
+      template: messages[code] ?? '',
+      values: { ...values, ...more },
+      sources: code === 'wrench-needs-extension' ? ['torque-adapter-rule'] : [],
+      path: 'wrench',
+    }),
+  ];
+  if (target > highestSetting && lengthMm !== undefined) {
+    const neededMm = lengthMm * (target / highestSetting - 1);
+    const extensionLengthMm = Math.ceil(neededMm / STEP_MM) * STEP_MM;
+    if (extensionLengthMm <= LONGEST_SHARE * lengthMm) {
+      const { settingNm } = wrenchSetting({
+        targetTorqueNm: targetNm,
+        wrenchLengthMm: lengthMm,
+        extensionLengthMm,
+        extensionAngleDeg: 0,
+      });
+      const setting = convert(settingNm, 'Nm', unit);
+      return {
+        plan: { unit, target, reach: 'with-extension', setting, extensionLengthMm },
+        findings: say('wrench-needs-extension', { neededMm, extensionLengthMm, setting, lengthMm }),
+      };
+    }
+  }
+  const code = target < lowestSetting ? 'wrench-too-large' : 'wrench-too-small';
+  return { plan: { unit, target, reach: 'other-wrench' }, findings: say(code) };
+}
