@@ -143,12 +143,12 @@ describe('a JIS arm on an ISO spindle', () => {
   });
 });
 
-describe('the wrench of the arm that moves, a 250 mm one that ends at 300 lbf.in', () => {
-  // 34 Nm / 0.1129848290276167 Nm per lbf.in = 300.9 lbf.in; L (300.9/300 - 1) = 0.77 mm, so the next step of 5 mm;
-  // setting = 300.9 x 250/255 = 295.0 lbf.in (rule of the in-line extension: torque-adapter-rule).
+describe('the wrench of the arm that moves, a 250 mm one that ends at 250 lbf.in', () => {
+  // 34 Nm / 0.1129848290276167 Nm per lbf.in = 300.9 lbf.in; L (300.9/250 - 1) = 50.9 mm, so 55 mm in steps of 5 mm;
+  // setting = 300.9 x 250/305 = 246.7 lbf.in (rule of the in-line extension: torque-adapter-rule).
   it('gets the way out in its own unit', () => {
     const { wrench } = work('bore-gone.json').tightening;
-    expect(wrench).toMatchObject({ unit: 'lbf.in', reach: 'with-extension', extensionLengthMm: 5 });
-    expect(wrench?.setting).toBeCloseTo(295.0, 1);
+    expect(wrench).toMatchObject({ unit: 'lbf.in', reach: 'with-extension', extensionLengthMm: 55 });
+    expect(wrench?.setting).toBeCloseTo(246.7, 1);
   });
 });

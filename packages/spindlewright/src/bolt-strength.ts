@@ -16,18 +16,20 @@ import type { BoltStrength } from './tightening-part.ts';
 export function boltStrength(job: Job, press: PressPlan): { strength: BoltStrength; findings: Finding[] } {
   const read = job.fixing?.propertyClass;
   const propertyClass = read ?? jobDefaults.unreadPropertyClass.value.toFixed(1);
-  const limitAt = (friction: number): number =>
+  const limitAt = (friction: number) =>
     assemblyLimit({
       thread: threadFor(press.thread),
       propertyClass,
       threadFriction: friction,
       bearing: bearingOf(job),
-    }).torqueNm;
+    });
+  const atNominal = limitAt(press.threadFriction.nominal);
   const limitTorqueNm = {
-    lower: limitAt(press.threadFriction.lower),
-    nominal: limitAt(press.threadFriction.nominal),
-    upper: limitAt(press.threadFriction.upper),
+    lower: limitAt(press.threadFriction.lower).torqueNm,
+    nominal: atNominal.torqueNm,
+    upper: limitAt(press.threadFriction.upper).torqueNm,
   };
+  const limits = { limitTorqueNm, limitPreloadN: atNominal.preloadN };
   const targetNm = press.torqueNm.nominal;
   const values = { propertyClass, targetNm, limitNm: limitTorqueNm.nominal, lowestLimitNm: limitTorqueNm.lower };
   const say = (code: string, severity: Finding['severity'], path: string): Finding[] => [
@@ -44,18 +46,18 @@ export function boltStrength(job: Job, press: PressPlan): { strength: BoltStreng
   const tight = targetNm > limitTorqueNm.lower;
   if (read === undefined) {
     const findings = tight ? say('head-mark-needed', 'caution', 'fixing.propertyClass') : [];
-    return { strength: { propertyClass, read: false, limitTorqueNm, state: tight ? 'unknown' : 'within' }, findings };
+    return { strength: { propertyClass, read: false, ...limits, state: tight ? 'unknown' : 'within' }, findings };
   }
   const path = 'fixing.propertyClass';
   if (exceeded) {
     const findings = say('bolt-class-too-weak', 'stop', path);
-    return { strength: { propertyClass, read: true, limitTorqueNm, state: 'exceeded' }, findings };
+    return { strength: { propertyClass, read: true, ...limits, state: 'exceeded' }, findings };
   }
   return {
     strength: {
       propertyClass,
       read: true,
-      limitTorqueNm,
+      ...limits,
       state: tight ? 'within-if-friction-is-not-low' : 'within',
     },
     findings: tight ? say('bolt-class-near-its-limit', 'caution', path) : [],

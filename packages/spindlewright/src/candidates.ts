@@ -47,9 +47,11 @@ function jobFor(job: Job, candidate: CandidateArm, spindle: InterfaceRecord): Jo
   };
 }
 
-/** The section that sets the candidates side by side. @internal */
-export function candidatesSection(candidates: readonly JudgedCandidate[]): Section[] {
-  if (candidates.length === 0) return [];
+/** The section that sets the candidates side by side; the best is drawn where the sheet has no other seat. @internal */
+export function candidatesSection(candidates: readonly JudgedCandidate[], drawBest: boolean): Section[] {
+  const [first] = candidates;
+  if (first === undefined) return [];
+  const best = candidates.find(({ state }) => state === 'fits') ?? first;
   return [
     {
       id: 'candidates',
@@ -69,6 +71,12 @@ export function candidatesSection(candidates: readonly JudgedCandidate[]): Secti
             missingFact === undefined ? 'nothing more' : pathWords(missingFact),
           ]),
         },
+        ...(drawBest
+          ? [
+              { kind: 'paragraph' as const, text: `Drawn: ${best.name}.` },
+              { kind: 'drawing' as const, ...best.seat.drawing },
+            ]
+          : []),
       ],
     },
   ];

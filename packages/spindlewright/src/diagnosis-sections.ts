@@ -38,7 +38,7 @@ function whatIsWrong({ result }: DiagnosisPart): Section {
     {
       kind: 'table',
       caption: 'What it is, by what was told and found; weights are judgement',
-      head: ['what', 'of', 'probability'],
+      head: ['what', 'kind', 'probability'],
       rows: rows.map(({ kind, code, probability }) => [word(code), kind, percent(probability)]),
     },
   ];

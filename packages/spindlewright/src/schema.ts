@@ -192,6 +192,7 @@ export const tighteningPartSchema: z.ZodType<TighteningPart> = z.strictObject({
     propertyClass: z.string(),
     read: z.boolean(),
     limitTorqueNm: limitsSchema,
+    limitPreloadN: z.number(),
     state: z.enum(['within', 'within-if-friction-is-not-low', 'exceeded', 'unknown']),
   }),
   wrench: z

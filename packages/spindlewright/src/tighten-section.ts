@@ -1,7 +1,8 @@
+import { describePreloadRange, drawPreloadRange } from '@spindlewright/drawing';
 import type { InterfaceRecord } from '@spindlewright/interfaces';
 import { convert } from '@spindlewright/quantity';
 import { limitsWords, plain } from './seat-words.ts';
-import type { Section } from './sheet.ts';
+import type { Block, Section } from './sheet.ts';
 import type { TighteningPart } from './tightening-part.ts';
 
 const FLATS_WORDS = {
@@ -48,10 +49,34 @@ export function tightenSections(part: TighteningPart, record: InterfaceRecord, r
             ]
           : []),
         { kind: 'list', ordered: !refused, items },
+        preloadDrawing(part),
       ],
     },
     ...(refused ? [] : [recheckSection(part, record)]),
   ];
+}
+
+/** The preload that tightening may make, beside what the bolt stands and what riding leaves. */
+function preloadDrawing({ press, strength, settling }: TighteningPart): Block {
+  const picture = {
+    preloadN: press.preloadN,
+    title: `Bolt preload at ${plain(press.torqueNm.nominal, 0)} Nm`,
+    marks: [
+      {
+        label: `class ${strength.propertyClass} at 90 % of yield${strength.read ? '' : ' (class not read)'}`,
+        forceN: strength.limitPreloadN,
+      },
+      ...(settling === undefined
+        ? []
+        : [{ label: 'left after riding, no wear', forceN: settling.preloadAfterShakedownN.nominal }]),
+    ],
+  };
+  return {
+    kind: 'drawing',
+    narrowSvg: drawPreloadRange({ ...picture, idPrefix: 'preload-narrow' }),
+    wideSvg: drawPreloadRange({ ...picture, idPrefix: 'preload-wide', widthPx: 720 }),
+    description: describePreloadRange(picture),
+  };
 }
 
 function wrenchWords({ wrench }: TighteningPart): string[] {

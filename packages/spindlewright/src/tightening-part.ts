@@ -10,6 +10,8 @@ export interface BoltStrength {
   read: boolean;
   /** Torque that uses 90 % of the yield strength, at lowest, nominal and highest friction, Nm. */
   limitTorqueNm: Limits;
+  /** Preload that uses 90 % of the yield strength at nominal friction, N. */
+  limitPreloadN: number;
   /** What it comes to. */
   state: 'within' | 'within-if-friction-is-not-low' | 'exceeded' | 'unknown';
 }

@@ -108,7 +108,7 @@ export function workJob(job: Job): JobSheet {
     ...buySection(read, diagnosis, refused, records.spindle),
     ...identifySection(records),
     ...(seat === undefined ? [] : seatSections(seat)),
-    ...candidatesSection(candidates),
+    ...candidatesSection(candidates, seat === undefined),
     ...(leavesJointAlone ? [] : tightenSections(tightening, records.spindle, refused)),
     { id: 'findings', title: 'What else there is to know', blocks: [{ kind: 'findings', findings }] },
     { id: 'cautions', title: 'Cautions', blocks: [{ kind: 'list', ordered: false, items: CAUTIONS }] },
