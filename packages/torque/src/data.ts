@@ -196,41 +196,44 @@ export interface TradeTorqueRow extends DataRow {
   printedMaxNm?: number;
 }
 
+// Marked pure so that a bundle keeps the tables it names and no other.
+const rowsOf = <T>(table: { rows: unknown }): readonly T[] => table.rows as readonly T[];
+
 /** Threads of the standard series with their core holes. */
-export const threadSeries = seriesJson.rows as readonly ThreadSeriesRow[];
+export const threadSeries = /* @__PURE__ */ rowsOf<ThreadSeriesRow>(seriesJson);
 
 /** Provenance of {@link threadSeries}. */
 export const threadSeriesProvenance = seriesJson as unknown as TableProvenance;
 
 /** Largest major diameters of coarse bolt threads of tolerance 6g. */
-export const majorDiameters6g = majorJson.rows as readonly MajorDiameterRow[];
+export const majorDiameters6g = /* @__PURE__ */ rowsOf<MajorDiameterRow>(majorJson);
 
 /** Provenance of {@link majorDiameters6g}. */
 export const majorDiameters6gProvenance = majorJson as unknown as TableProvenance;
 
 /** Strengths of property classes. */
-export const propertyClasses = classJson.rows as readonly PropertyClassRow[];
+export const propertyClasses = /* @__PURE__ */ rowsOf<PropertyClassRow>(classJson);
 
 /** Friction classes of VDI 2230, and which state of parts is taken as which. */
-export const frictionClasses = frictionJson.rows as readonly FrictionClassRow[];
+export const frictionClasses = /* @__PURE__ */ rowsOf<FrictionClassRow>(frictionJson);
 
 /** Classes of torque tools. */
-export const toolClasses = toolJson.rows as readonly ToolClassRow[];
+export const toolClasses = /* @__PURE__ */ rowsOf<ToolClassRow>(toolJson);
 
 /** Scatter of preload by the way of tightening. */
-export const tighteningMethods = methodJson.rows as readonly TighteningMethodRow[];
+export const tighteningMethods = /* @__PURE__ */ rowsOf<TighteningMethodRow>(methodJson);
 
 /** Nut factors by the state of the parts; sources differ and stay apart. */
-export const nutFactors = nutFactorJson.rows as readonly NutFactorRow[];
+export const nutFactors = /* @__PURE__ */ rowsOf<NutFactorRow>(nutFactorJson);
 
 /** Limiting pressures under heads. */
-export const limitingPressures = pressureJson.rows as readonly LimitingPressureRow[];
+export const limitingPressures = /* @__PURE__ */ rowsOf<LimitingPressureRow>(pressureJson);
 
 /** Guide values of settlement, from memory. */
-export const settlements = settlementJson.rows as readonly SettlementRow[];
+export const settlements = /* @__PURE__ */ rowsOf<SettlementRow>(settlementJson);
 
 /** Engagement lengths by material and class. */
-export const engagementLengths = engagementJson.rows as readonly EngagementRow[];
+export const engagementLengths = /* @__PURE__ */ rowsOf<EngagementRow>(engagementJson);
 
 /** Tightening torques of the trade; sources that differ stay apart. */
-export const tradeTorques = torqueJson.rows as readonly TradeTorqueRow[];
+export const tradeTorques = /* @__PURE__ */ rowsOf<TradeTorqueRow>(torqueJson);

@@ -113,7 +113,7 @@ export function preloadRange(input: PreloadRangeInput): PreloadRange {
   const friction: FieldSpec = { ...frictionSpec, type: 'measurand' };
   const fields: FieldSpecs = {
     torqueNm: { ...torqueSpec, type: 'measurand' },
-    tool: { ...toolSpec, optional: true },
+    tool: { ...toolSpec(), optional: true },
     thread: { type: 'object', fields: threadFields },
     threadFriction: friction,
     bearingFriction: friction,

@@ -31,7 +31,8 @@ interface Row {
   sources: string[];
 }
 
-const ROWS: readonly Row[] = data.rows;
+// Read on demand: a table touched while the module loads would ride in every bundle.
+const rows = (): readonly Row[] => data.rows;
 
 const fields: FieldSpecs = {
   propertyClass: { type: 'text' },
@@ -68,8 +69,8 @@ const LARGEST_MM = 39;
 export function propertyClass(propertyClass: string, nominalDiameterMm: number): PropertyClass {
   const where = 'propertyClass';
   checkInput({ where, value: { propertyClass, nominalDiameterMm }, fields });
-  const known = [...new Set(ROWS.map((row) => row.propertyClass))];
-  const own = ROWS.filter((row) => row.propertyClass === propertyClass);
+  const known = [...new Set(rows().map((row) => row.propertyClass))];
+  const own = rows().filter((row) => row.propertyClass === propertyClass);
   if (own.length === 0) {
     const nearest = nearestName({ name: propertyClass.replace(',', '.'), known });
     throw refuse(where, 'propertyClass', JSON.stringify(propertyClass), known.join(', '), nearest);

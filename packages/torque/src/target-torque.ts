@@ -11,12 +11,6 @@ export interface TargetTorque {
   torqueNm: Limits;
 }
 
-const fields: FieldSpecs = {
-  maximumTorqueNm: torqueSpec,
-  deviationPercent: { type: 'number', unit: '%', min: 0, max: 99, optional: true },
-  tool: { ...toolSpec, optional: true },
-};
-
 /**
  * Gives the torque to set so that the tool, at its worst, does not exceed a torque that must not be exceeded.
  *
@@ -44,6 +38,11 @@ export function targetTorque(input: {
   deviationPercent?: number;
   tool?: string;
 }): TargetTorque {
+  const fields: FieldSpecs = {
+    maximumTorqueNm: torqueSpec,
+    deviationPercent: { type: 'number', unit: '%', min: 0, max: 99, optional: true },
+    tool: { ...toolSpec(), optional: true },
+  };
   checkInput({ where: 'targetTorque', value: input, fields });
   const { maximumTorqueNm, tool } = input;
   if ((input.deviationPercent === undefined) === (tool === undefined)) {

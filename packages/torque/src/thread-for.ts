@@ -14,7 +14,8 @@ interface SeriesRow {
   threadsPerInch?: number;
 }
 
-const ROWS: readonly SeriesRow[] = series.rows;
+// Read on demand: a table touched while the module loads would ride in every bundle.
+const rows = (): readonly SeriesRow[] => series.rows;
 
 const GRAMMAR =
   'M8x1, M14 x 1.25, M8 (coarse pitch), 9/16-20 UN, 1/2-20 UNF, 1/2 UNF, #10-32 UNF, 1.37 in x 24, 36 mm x 24 tpi; ' +
@@ -82,7 +83,7 @@ function readMetric(text: string, hand: Hand): Thread | undefined {
 }
 
 function coarsePitch(diameterMm: number, text: string): number {
-  const coarse = ROWS.filter((row) => row.series === 'metric-coarse');
+  const coarse = rows().filter((row) => row.series === 'metric-coarse');
   const found = coarse.find((row) => row.nominalDiameterMm === diameterMm);
   if (found?.pitchMm !== undefined) return found.pitchMm;
   const distance = (row: SeriesRow): number => Math.abs((row.nominalDiameterMm ?? 0) - diameterMm);
@@ -101,7 +102,7 @@ function readInch(text: string, hand: Hand): Thread | undefined {
   if (bySeries !== null) {
     const label = bySeries[2]?.toUpperCase();
     const diameterIn = sizeIn(bySeries[1] ?? '');
-    const row = ROWS.find((entry) => entry.series === label && near(entry.nominalDiameterIn, diameterIn));
+    const row = rows().find((entry) => entry.series === label && near(entry.nominalDiameterIn, diameterIn));
     if (row?.threadsPerInch === undefined) throw unreadable(text, text);
     return labelled(diameterIn, row.threadsPerInch, hand);
   }
@@ -150,7 +151,7 @@ function labelled(nominalDiameterIn: number, threadsPerInch: number, hand: Hand)
 const near = (a: number | undefined, b: number): boolean => a !== undefined && Math.abs(a - b) < 1e-9;
 
 const seriesOf = (diameterIn: number, threadsPerInch: number): string | undefined =>
-  ROWS.find((row) => near(row.nominalDiameterIn, diameterIn) && row.threadsPerInch === threadsPerInch)?.series;
+  rows().find((row) => near(row.nominalDiameterIn, diameterIn) && row.threadsPerInch === threadsPerInch)?.series;
 
 function sizeIn(size: string): number {
   if (size.startsWith('#')) return Number((0.06 + 0.013 * Number(size.slice(1))).toFixed(3));
@@ -161,6 +162,6 @@ function sizeIn(size: string): number {
 }
 
 function unreadable(designation: string, text: string): Error {
-  const nearest = nearestName({ name: text.replace(/ ?x ?/i, 'x'), known: ROWS.map((row) => row.id) });
+  const nearest = nearestName({ name: text.replace(/ ?x ?/i, 'x'), known: rows().map((row) => row.id) });
   return refuse('threadFor', 'designation', JSON.stringify(designation), GRAMMAR, nearest);
 }

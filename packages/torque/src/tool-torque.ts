@@ -11,7 +11,8 @@ interface Row {
   sources: string[];
 }
 
-const ROWS: readonly Row[] = data.rows;
+// Read on demand: a table touched while the module loads would ride in every bundle.
+const rows = (): readonly Row[] => data.rows;
 
 /** Torque that a tool may really apply. */
 export interface ToolTorque {
@@ -26,7 +27,10 @@ export interface ToolTorque {
 }
 
 /** Description of a field that names a tool class. @internal */
-export const toolSpec = { type: 'choice', values: ROWS.map((row) => row.id) } as const;
+export const toolSpec = (): { type: 'choice'; values: string[] } => ({
+  type: 'choice',
+  values: rows().map((row) => row.id),
+});
 
 /**
  * Gives the torque that a tool may really apply when it is set to a torque.
@@ -52,10 +56,10 @@ export const toolSpec = { type: 'choice', values: ROWS.map((row) => row.id) } as
  * @see ISO 6789 (`iso-6789-quoted`).
  */
 export function toolTorque(input: { torqueNm: Measurand; tool: string }): ToolTorque {
-  const fields: FieldSpecs = { torqueNm: { ...torqueSpec, type: 'measurand' }, tool: toolSpec };
+  const fields: FieldSpecs = { torqueNm: { ...torqueSpec, type: 'measurand' }, tool: toolSpec() };
   checkInput({ where: 'toolTorque', value: input, fields });
   const set = hardLimits(input.torqueNm);
-  const row = ROWS.find((entry) => entry.id === input.tool);
+  const row = rows().find((entry) => entry.id === input.tool);
   const meetsLower = row?.upToTorqueNm !== undefined && set.lower <= row.upToTorqueNm;
   const deviationPercent = (meetsLower ? row?.deviationUpToPercent : row?.deviationPercent) ?? 0;
   return {

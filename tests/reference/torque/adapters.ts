@@ -136,6 +136,10 @@ export const adapters: Adapters = {
     const waistDiameterMm = 0.9 * threadOf(row).minorDiameterMm;
     return { waistDiameterMm, waistAreaMm2: circle(waistDiameterMm) };
   },
+  'major-diameters-6g': (row) => {
+    const { majorDiameterMm, pitchMm } = threadOf(row);
+    return { maxMajorDiameter6gMm: majorDiameterMm - (15 + 11 * pitchMm) / 1000 };
+  },
   'core-holes': (row) => {
     const { majorDiameterMm, pitchMm } = threadOf(row);
     return { coreHoleMm: majorDiameterMm - pitchMm };
