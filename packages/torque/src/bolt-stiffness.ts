@@ -30,8 +30,8 @@ export interface BoltSegment {
  * @remarks
  * Formula: 1/k = sum of l/(E A) over the segments.
  *
- * Validity: segments inside the grip. For the give of the head and of the engaged thread add segments: 0.4 d to 0.5 d of
- * thread for each (judgement); without them the bolt comes out some 10 to 20 % too stiff at short grips.
+ * Validity: segments inside the grip. For the give of the head and of the engaged thread add segments, 0.4 d to 0.5 d of
+ * thread for each (judgement); without them the bolt comes out too stiff, most so at short grips.
  *
  * Accuracy: handbook examples within 0.3 %.
  *

@@ -37,8 +37,8 @@ const fields: FieldSpecs = {
  * Validity: the tapped part is the weaker one and every turn carries alike; the first turn and a chamfer do not, so
  * leave a turn. Worn or once stripped threads carry less than any number here.
  *
- * Accuracy: a handbook example within 0.3 %. Without the two limit diameters basic sizes are taken (Ds = d, E = d2): the
- * area comes out up to 15 % too large, on the unsafe side.
+ * Accuracy: a handbook example within 0.3 %. Without the two limit diameters basic sizes are taken (Ds = d, E = d2); for
+ * that example the area then comes out 11 % too large, on the unsafe side.
  *
  * @param input - `thread`; `loadN` at least 0 in N; `shearStrengthMPa` above 0 in MPa; limit diameters
  * `externalMajorDiameterMm`, `internalPitchDiameterMm` in mm; `engagementMm` above 0 in mm for the force it carries.

@@ -33,7 +33,7 @@ const fields: FieldSpecs = {
  * nothing and needs no sum. L + E cos b has to stay above 0.
  *
  * Accuracy: exact at 0, 90 and 180 degrees, else one cosine. A hand 20 mm off the mark of a 300 mm wrench with a 60 mm
- * extension is 1 % of torque.
+ * extension is 1.2 % of torque.
  *
  * @param input - `targetTorqueNm` at least 0 in Nm; `wrenchLengthMm` above 0, `extensionLengthMm` at least 0 in mm;
  * `extensionAngleDeg` in degrees (default 0).
