@@ -52,6 +52,11 @@ export function boltTurns(input: {
       boltPitchMm: { type: 'number', unit: 'mm', above: 0, max: 5 },
     },
   });
+  return countTurns(input);
+}
+
+/** The same without the check, for a travel however absurd. @internal */
+export function countTurns(input: Parameters<typeof boltTurns>[0]): BoltTurns {
   const { travelMm, axialForceN, boltStiffnessNPerMm, boltPitchMm } = input;
   const solidTurns = axialForceN / boltStiffnessNPerMm / boltPitchMm + 0;
   const turns = travelMm / boltPitchMm + solidTurns;

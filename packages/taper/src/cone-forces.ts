@@ -39,7 +39,7 @@ export interface ConeForces {
  * ```ts
  * import { coneForces } from '@spindlewright/taper';
  * const forces = coneForces({ pressureMPa: 44.36, meanDiameterMm: 30, lengthMm: 30, faceAngleDeg: 2.38594, friction: 0.1 });
- * [forces.pushOnForceN.toFixed(0), forces.releaseForceN.toFixed(0)]; // => ['17768', '7316']
+ * [(forces.pushOnForceN / 1000).toFixed(2), (forces.releaseForceN / 1000).toFixed(2)]; // => ['17.77', '7.32']
  * ```
  * @see Statics of the wedge.
  */

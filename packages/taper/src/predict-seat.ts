@@ -1,10 +1,10 @@
 import { checkInput, DomainError, hardLimits, type Limits, type Measurand } from '@spindlewright/quantity';
 import { find } from './find.ts';
-import { bounds, exactly, highest, nominal } from './interval.ts';
+import { bounds, type Corner, exactly, highest, nominal } from './interval.ts';
 import { requireBothShapes, requireYieldStrength, resolveJoint, resolvePressing } from './joint.ts';
 import { pressMessages } from './messages/press.ts';
 import { pressFindings } from './press-findings.ts';
-import { solvePress } from './press-model.ts';
+import { type PressState, solvePress } from './press-model.ts';
 import { pressStateAt } from './press-state.ts';
 import type { SeatPrediction } from './seat.ts';
 import { seatFindings } from './seat-findings.ts';
@@ -51,7 +51,8 @@ export interface SeatInput {
  * m = (A - S)/(2 max(tan a, tan s)). With unequal angles the first contact is at one end of the overlap, at the end chamfer
  * of the spindle when the bore is steeper and at the mouth chamfer of the bore when the spindle is, so the chamfer there
  * moves the seat. Pressed = hand fit + travel (see {@link pressFit}); pressed gap = hand gap - travel. A witness mark ends
- * where the edge of the bore stood when pressed, so there hand fit = pressed - travel.
+ * where the edge of the bore stood when pressed, so there hand fit = pressed - travel, the travel taken for the length that
+ * bears when pressed.
  * End gap = bolt seat - intrusion - m; shoulder gap = min(shoulder, flat length + mouth chamfer) - m.
  * `seats`: both gaps keep 0.5 mm at their lower limits and 0.75 of the shorter usable flat is engaged (judgement, see
  * `seatThresholds`); the smaller gap names what stops the arm.
@@ -78,7 +79,7 @@ export interface SeatInput {
  *   pressing: { axialForceN: 15000, friction: { lower: 0.1, nominal: 0.13, upper: 0.16 } },
  * });
  * [seat.handFit.mouthFromEndMm.nominal.toFixed(2), seat.pressed.endGapMm.lower.toFixed(1), seat.verdict];
- * // => ['13.89', '1.9', 'seats']
+ * // => ['13.89', '2.5', 'seats']
  * ```
  * @see Sources `fe-square-taper` and, for the gaps, `forum-mixed-signs` and `taper-fr-workshop-wiki`.
  */
@@ -116,12 +117,15 @@ export function predictSeat(input: SeatInput): SeatPrediction<Limits | null> {
     sensitivity: seatSensitivity(known),
   } as const;
   const findings = seatFindings({ known, trialFit, solved, judged });
-  if (spindle && arm && pressing && joint && known.pressing) {
-    const mouth = solved.handFit.mouthFromEndMm ?? exactly(0);
-    const state = pressStateAt(joint, known.pressing, mouth, nominal);
+  const resolved = known.pressing;
+  if (spindle && arm && pressing && joint && resolved) {
+    const place = judged.basis === 'witness-mark' ? 'pressed' : 'hand-fit';
+    const mouth = solved[place === 'pressed' ? 'pressed' : 'handFit'].mouthFromEndMm ?? exactly(0);
+    const stateAt = (corner: Corner): PressState => pressStateAt(joint, resolved, mouth, corner, place);
+    const state = stateAt(nominal);
     const outcome = solvePress(state);
     findings.push(...pressFindings({ spindle, arm, pressing, at: 'pressing.', joint, state, outcome }));
-    if (outcome?.bounded && !solvePress(pressStateAt(joint, known.pressing, mouth, highest))?.bounded) {
+    if (outcome?.bounded && !solvePress(stateAt(highest))?.bounded) {
       const reason = 'at the worst limits of the readings the boss gives way or nothing is engaged';
       findings.push(find(pressMessages, 'travel-unbounded', 'caution', { reason }));
     }

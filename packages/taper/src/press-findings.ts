@@ -30,7 +30,8 @@ export function pressFindings(input: {
   };
 
   if (outcome === undefined) {
-    const reason = state.engagedLengthMm > 0 ? 'the turned corners leave no flat' : 'no length of the flats is engaged';
+    const reason =
+      state.engagedLengthMm > 1e-3 ? 'the turned corners leave no flat' : 'no length of the flats is engaged';
     say('contact-pressure-unbounded', 'stop', { reason }, undefined, []);
     say('travel-unbounded', 'stop', { reason }, undefined, []);
     return findings;

@@ -1,5 +1,5 @@
 import { checkInput, DomainError, type Finding, type Limits } from '@spindlewright/quantity';
-import { type BoltTurns, boltTurns } from './bolt-turns.ts';
+import { type BoltTurns, countTurns } from './bolt-turns.ts';
 import { find } from './find.ts';
 import { bounds, nominal } from './interval.ts';
 import { requireYieldStrength, resolveJoint, resolvePressing } from './joint.ts';
@@ -59,7 +59,7 @@ export interface PressFit {
  * Formula: F = 4 N (sin a + mu cos a) on the way on, 4 N (mu' cos a - sin a) on the way off, a the face angle of the
  * spindle; p = N/(b L). Travel = u/tan a with u = p (s/2) (C_arm/E_arm + C_sp/E_sp), s and b across flats and flat width
  * at the middle of the engaged length L. `ring`: C_arm of a ring of bore s, C_sp = 1 - nu. `fitted`: both C from finite
- * elements; C_arm is reduced by L/(L + c), c = the bore beyond the spindle end counted as c/sqrt(1 + (c/2.4)^2); the
+ * elements; C_arm is reduced by L/(L + c), c = the bore beyond the spindle end counted as c/sqrt(1 + (c/0.183 s)^2); the
  * stiffness is divided by 0.965 for the thickness; L grows with the travel while there is bore left. `fitted-plastic`:
  * its elastic travel times 1 + 3 x^4, upper limit 1 + 4 x^4, x = p/(Sy (D/s - 1)). `ring-plastic`: Tresca ring, plane
  * stress, no hardening. Unequal face angles add a wedge term: contact spreads over d = L |tan s - tan a|/tan s.
@@ -147,7 +147,7 @@ export function pressFit(
   }
   let turns: BoltTurns | undefined;
   if (bounded && boltStiffnessNPerMm !== undefined && boltPitchMm !== undefined) {
-    turns = boltTurns({ travelMm: outcome.travelMm.nominal, axialForceN, boltStiffnessNPerMm, boltPitchMm });
+    turns = countTurns({ travelMm: outcome.travelMm.nominal, axialForceN, boltStiffnessNPerMm, boltPitchMm });
     findings.push(...turns.findings);
   }
   return {

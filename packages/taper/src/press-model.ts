@@ -52,6 +52,9 @@ export const COLLAPSE_RATIO = 0.63;
 // A thinner boss would be cut by the corners of the square, and the fits have their poles below it.
 const THINNEST_BOSS_RATIO = 1.3;
 
+// A contact shorter or narrower than a micrometre carries nothing that could be reckoned with.
+const LEAST_CONTACT_MM = 1e-3;
+
 // Contact compliance of the solid spindle by flat width over across flats, finite elements at D/s = 2.6.
 const SPINDLE_FACTORS = [0.555, 0.585, 0.621, 0.671, 0.743] as const;
 
@@ -59,16 +62,16 @@ const SPINDLE_FACTORS = [0.555, 0.585, 0.621, 0.671, 0.743] as const;
 // the rest is fitted to the press rows.
 const THICKNESS_FACTOR = 0.965;
 
-// However long, a collar helps like this much engaged length: an axisymmetric ring gives 0.86 at 1, 1.19 at 1.5, 2.1 at 4
-// and 2.3 mm at 10 mm of collar.
-const LONGEST_COLLAR_MM = 2.4;
+// However long, a collar helps like this much engaged length, over across flats: an axisymmetric ring of 13.1 mm gives
+// 0.86 mm at 1, 1.19 at 1.5, 2.1 at 4 and 2.3 mm at 10 mm of collar.
+const LONGEST_COLLAR_RATIO = 0.183;
 
 const clamp = (value: number, [low, high]: readonly [number, number]): number => Math.min(high, Math.max(low, value));
 
 /** Solves the press at one corner; undefined when there is nothing to press on. @internal */
 export function solvePress(state: PressState): PressOutcome | undefined {
   const { engagedLengthMm, acrossFlatsMm, flatWidthMm, friction, faceAngleRad, axialForceN, compliance, arm } = state;
-  if (!(engagedLengthMm > 0 && flatWidthMm > 0)) return undefined;
+  if (!(engagedLengthMm > LEAST_CONTACT_MM && flatWidthMm > LEAST_CONTACT_MM)) return undefined;
   const bossRatio = Math.max(state.bossDiameterMm / acrossFlatsMm, THINNEST_BOSS_RATIO);
   const wedge = Math.sin(faceAngleRad) + friction * Math.cos(faceAngleRad);
   const normalForceN = axialForceN / (4 * wedge);
@@ -77,7 +80,7 @@ export function solvePress(state: PressState): PressOutcome | undefined {
   const factors = fitted ? fittedFactors(state, bossRatio) : ringFactors(state, bossRatio);
   const stiffness = (growthMm: number): number => {
     const lengthMm = engagedLengthMm + growthMm;
-    const collarMm = fitted ? effectiveCollar(state.collarMm - growthMm) : 0;
+    const collarMm = fitted ? effectiveCollar(state.collarMm - growthMm, acrossFlatsMm) : 0;
     const give =
       (acrossFlatsMm / 2000) *
       ((factors.armFactor * lengthMm) / (lengthMm + collarMm) / arm.youngsModulusGPa +
@@ -118,9 +121,10 @@ export function solvePress(state: PressState): PressOutcome | undefined {
     firstYieldMPa: (strengthMPa / 2) * (1 - 1 / bossRatio ** 2),
     bounded,
     travelMm: {
-      lower: scale[0] * nominal + 0.3 * closing,
+      // The order holds by itself but for the rounding of forces below 1e-300 N.
+      lower: Math.min(scale[0] * nominal + 0.3 * closing, nominal + closing),
       nominal: nominal + closing,
-      upper: scale[1] * upper + 1.15 * closing,
+      upper: Math.max(scale[1] * upper + 1.15 * closing, nominal + closing),
     },
   };
 }
@@ -165,7 +169,8 @@ export function cornerStressFactor(state: PressState): number | null {
   return boss * ((boreCornerRadiusMm * 13) / acrossFlatsMm) ** -0.4515 * (1 + 1.5475 * beta + 0.7512 * beta ** 2);
 }
 
-const effectiveCollar = (collarMm: number): number => collarMm / Math.sqrt(1 + (collarMm / LONGEST_COLLAR_MM) ** 2);
+const effectiveCollar = (collarMm: number, acrossFlatsMm: number): number =>
+  collarMm / Math.sqrt(1 + (collarMm / (LONGEST_COLLAR_RATIO * acrossFlatsMm)) ** 2);
 
 // The engaged length grows with the travel while there is bore beyond the spindle end, so the force rises faster than in
 // proportion: F = k(d) d with k rising. The root of F/k(d) - d is bracketed by the stiffest and the softest slope; false

@@ -10,10 +10,17 @@ import type { Material } from './shapes.ts';
  *
  * The travel grows with the force, the across flats, the angle mismatch and (ring) the arm's Poisson's ratio; it falls with
  * friction, angle, engaged length, flat width, collar, boss, fillet, moduli and yield strength. Each is taken at its own
- * bound, so the travel found encloses that of every combination, at the price of some width.
+ * bound, so the travel found encloses that of every combination, at the price of some width. With the mouth where the arm
+ * already is pressed to, the length that bears has grown and the collar has shrunk, and neither changes any further.
  * @internal
  */
-export function pressStateAt(joint: Joint, pressing: ResolvedPressing, mouthMm: Limits, corner: Corner): PressState {
+export function pressStateAt(
+  joint: Joint,
+  pressing: ResolvedPressing,
+  mouthMm: Limits,
+  corner: Corner,
+  place: 'hand-fit' | 'pressed' = 'hand-fit',
+): PressState {
   const { spindle, arm } = joint;
   const inverse = opposite(corner);
   const faceAngleRad = (corner(spindle.faceAngleDeg, false) * Math.PI) / 180;
@@ -29,7 +36,7 @@ export function pressStateAt(joint: Joint, pressing: ResolvedPressing, mouthMm: 
     acrossFlatsMm: middleAcrossFlatsAt(joint, mouthMm, corner),
     flatWidthMm: flatWidthAt(joint, mouthMm, inverse),
     collarMm,
-    growthMm: Math.max(0, Math.min(collarMm, roomMm)),
+    growthMm: place === 'pressed' ? 0 : Math.max(0, Math.min(collarMm, roomMm)),
     closingMm: Math.max(0, (engagedAt(joint, mouthMm, corner) * corner(mismatch(joint))) / Math.tan(faceAngleRad)),
     bossDiameterMm: corner(arm.bossDiameterMm, false),
     boreCornerRadiusMm: corner(arm.boreCornerRadiusMm, false),

@@ -96,7 +96,7 @@ export function flatWidthAt(joint: Joint, mouthMm: Limits, corner: Corner): numb
   const smallest = middleAcrossFlatsAt(joint, mouthMm, corner);
   const largest = middleAcrossFlatsAt(joint, mouthMm, opposite(corner));
   const chord = corner(joint.spindle.cornerDiameterMm) ** 2 - largest ** 2;
-  return Math.min(Math.sqrt(Math.max(0, chord)), smallest);
+  return Math.max(0, Math.min(Math.sqrt(Math.max(0, chord)), smallest));
 }
 
 /** How far the face angles differ, as |tan - tan|. @internal */

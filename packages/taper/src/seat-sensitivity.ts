@@ -3,6 +3,9 @@ import { exactly } from './interval.ts';
 import type { SeatSensitivity } from './seat.ts';
 import { type KnownSeat, solveSeat } from './solve-seat.ts';
 
+// Narrower limits, in whatever unit, count as exact: dividing by them would give rounding errors for a slope.
+const SMALLEST_STEP = 1e-9;
+
 /**
  * How each leaf of what is known moves the pressed mouth, by evaluating it at both its limits with the others nominal; an
  * exact number is varied by a ten-thousandth to find its slope.
@@ -14,8 +17,8 @@ export function seatSensitivity(known: KnownSeat): SeatSensitivity[] {
     if ('nominal' in node) {
       const leaf = node as Limits;
       if (!Number.isFinite(leaf.nominal)) return;
-      const exact = leaf.upper === leaf.lower;
-      const step = exact ? 1e-4 * (Math.abs(leaf.nominal) || 1) : 0;
+      const exact = leaf.upper - leaf.lower < SMALLEST_STEP;
+      const step = exact ? Math.max(1e-4 * Math.abs(leaf.nominal), SMALLEST_STEP) : 0;
       const low = exact ? Math.max(leaf.nominal - step, Math.min(leaf.nominal, 0)) : leaf.lower;
       const high = leaf.upper + step;
       const shiftMm = pressedMouth(rebuild(exactly(high))) - pressedMouth(rebuild(exactly(low)));

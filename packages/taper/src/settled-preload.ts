@@ -38,7 +38,7 @@ export interface SettledPreload {
  * const settled = settledPreload({
  *   preloadN: 12000, friction: 0.1, faceAngleDeg: 2, travelMm: 0.82, boltStiffnessNPerMm: 200000,
  * });
- * [settled.frictionlessForceN.toFixed(0), settled.preloadAfterShakedownN.toFixed(0)]; // => ['3106', '3273']
+ * [settled.frictionlessForceN.toFixed(0), settled.preloadAfterShakedownN.toFixed(0)]; // => ['3106', '3271']
  * ```
  * @see Statics of the wedge and the bolt as a spring; shakedown seen in the torque rows of source `fe-square-taper`.
  */

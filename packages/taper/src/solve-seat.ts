@@ -35,7 +35,7 @@ export function solveSeat(known: KnownSeat, nominalOnly = false): SolvedSeat {
     return fromWitnessMark(known, known.witnessMark.markEndFromSpindleEndMm, joint, nominalOnly);
   }
   const handFit = known.trialFit === undefined ? fromShapes(joint) : fromTrialFit(known.trialFit, joint);
-  const travelMm = travelFrom(known, joint, handFit.mouthFromEndMm, handFit, nominalOnly);
+  const travelMm = travelFrom(known, joint, handFit.mouthFromEndMm, handFit, 'hand-fit', nominalOnly);
   return { handFit, pressed: moved(handFit, travelMm, joint), travelMm };
 }
 
@@ -95,17 +95,8 @@ export function seatByMark(markMm: Limits, joint: Joint | undefined): Seat<Limit
 function fromWitnessMark(known: KnownSeat, markMm: Limits, joint: Joint | undefined, nominalOnly: boolean): SolvedSeat {
   const pressed = seatByMark(markMm, joint);
   const mouth = pressed.mouthFromEndMm;
-  let travelMm = exactly(0);
-  let hand = mouth;
-  // The travel depends on the length engaged at hand fit, which depends on the travel: each round widens the limits
-  // until they hold.
-  for (let round = 0; round < 40 && mouth !== null; round++) {
-    const next = travelFrom(known, joint, hand, pressed, nominalOnly);
-    const settled = Math.abs(next.upper - travelMm.upper) + Math.abs(next.nominal - travelMm.nominal) < 1e-12;
-    travelMm = next;
-    hand = bounds((corner) => corner(mouth) - corner(travelMm, false));
-    if (settled) break;
-  }
+  const travelMm = travelFrom(known, joint, mouth, pressed, 'pressed', nominalOnly);
+  const hand = mouth && bounds((corner) => corner(mouth) - corner(travelMm, false));
   const gap = (limits: Limits | null): Limits | null => limits && bounds((corner) => corner(limits) + corner(travelMm));
   const handFit = {
     mouthFromEndMm: hand,
@@ -142,12 +133,13 @@ function travelFrom(
   joint: Joint | undefined,
   mouthMm: Limits | null,
   stops: Seat<Limits | null>,
+  place: 'hand-fit' | 'pressed',
   nominalOnly: boolean,
 ): Limits {
   if (pressing === undefined || joint === undefined || mouthMm === null) return exactly(0);
   const at = (corner: Corner, bound: keyof Limits): number => {
     if (corner(pressing.axialForceN) === 0) return 0;
-    const outcome = solvePress(pressStateAt(joint, pressing, mouthMm, corner));
+    const outcome = solvePress(pressStateAt(joint, pressing, mouthMm, corner, place));
     // What gives way without bound runs until it is stopped.
     const stop = outcome?.bounded ? 0 : Math.max(0, nearestStop(stops, corner));
     return Math.max(stop, outcome?.travelMm[bound] ?? 0);

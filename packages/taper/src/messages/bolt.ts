@@ -7,5 +7,5 @@ export const boltMessages = {
   'preload-needs-recheck':
     'Riding shakes the friction out of the taper, so the bolt keeps about {preloadAfterShakedownN:0} N of {preloadN:0} N even without wear: check the torque after the first ride.',
   'no-lower-bound':
-    'No lower bound is claimed for the preload: each micrometre of bedding or wear per flat may take another {preloadLossPerMicrometreN:0} N.',
+    'No lower bound is claimed for the preload: each micrometre of bedding or wear per flat may take up to {preloadLossPerMicrometreN:0} N more, so the bolt can go slack.',
 } as const satisfies Messages;
