@@ -33,6 +33,10 @@ export const DIMENSIONLESS: Readonly<Record<string, string>> = {
   mmPerUnit: 'mm per unit of the field whose path stands beside it',
   gain: 'in minutes, as the field minutes beside it',
   turnsToTorque: 'count of turns',
+  lowestSetting: 'in the unit of the wrench, in the field `unit` beside it',
+  highestSetting: 'in the unit of the wrench, in the field `unit` beside it',
+  setting: 'in the unit of the wrench, in the field `unit` beside it',
+  target: 'in the unit of the wrench, in the field `unit` beside it',
 };
 
 /** Endings of such names. */

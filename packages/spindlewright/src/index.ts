@@ -12,9 +12,11 @@ export type {
   Fixing,
   FlatReading,
   Job,
+  JobInterface,
   Reading,
   SideFindings,
   SpindleReadings,
+  TrialFitReadings,
   Wrench,
 } from './job.ts';
 export { messages } from './messages/en.ts';
@@ -23,7 +25,7 @@ export { readJob } from './read-job.ts';
 export { renderHtml } from './render-html.ts';
 export { renderMarkdown } from './render-markdown.ts';
 export { renderText } from './render-text.ts';
-export type { PressPlan, SeatBasis, SeatPart, SeatWay } from './seat-part.ts';
+export type { PressPlan, SeatBasis, SeatPart, SeatWay, SheetDrawing, StatedTorque } from './seat-part.ts';
 export type { Block, FitState, JobSheet, Section } from './sheet.ts';
 export type { BoltStrength, SettlingPlan, TighteningPart, WrenchPlan } from './tightening-part.ts';
 export { version } from './version.ts';

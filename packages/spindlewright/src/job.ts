@@ -92,6 +92,22 @@ export interface SideFindings {
   measurements?: Measurements;
 }
 
+/** The two clearances with an arm pushed on by hand; at least one. */
+export interface TrialFitReadings {
+  /** From the bolt's seat in the arm down to the spindle end, mm. */
+  endGapMm?: Reading;
+  /** From the arm to the run-out of the flats or the wall, mm. */
+  shoulderGapMm?: Reading;
+}
+
+/** The interface of each part, by id of its record or `unknown`. */
+export interface JobInterface {
+  /** Interface of the spindle. */
+  spindle: string;
+  /** Interface of the arm. */
+  arm: string;
+}
+
 /** An arm that might be fitted. */
 export interface CandidateArm {
   /** What the mechanic calls it. */
@@ -101,7 +117,7 @@ export interface CandidateArm {
   /** What was read on it. */
   arm?: ArmReadings;
   /** The two clearances with it pushed on by hand, mm. */
-  trialFit?: { endGapMm?: Reading; shoulderGapMm?: Reading };
+  trialFit?: TrialFitReadings;
 }
 
 /** A job: the bike, the joint, and what was read on it. */
@@ -118,8 +134,8 @@ export interface Job {
   bike: string;
   /** Side of the arm. */
   side: 'drive' | 'non-drive';
-  /** Interface of spindle and arm: an id of the interface records each. */
-  interface: { spindle: string; arm: string };
+  /** Interface of spindle and arm. */
+  interface: JobInterface;
   /** What was seen, felt and told of this side; leads to a diagnosis. */
   observations?: Observations;
   /** Readings that the diagnosis uses. */
@@ -131,7 +147,7 @@ export interface Job {
   /** What was read on the arm. */
   arm?: ArmReadings;
   /** The two clearances with the arm pushed on by hand, mm. */
-  trialFit?: { endGapMm?: Reading; shoulderGapMm?: Reading };
+  trialFit?: TrialFitReadings;
   /** State of the flats when the arm is pressed on. */
   flats?: 'greased' | 'dry' | 'unknown';
   /** The fixing; `M8x1` with unknown lubrication when absent. */

@@ -207,8 +207,8 @@ export const tighteningPartSchema: z.ZodType<TighteningPart> = z.strictObject({
   fixing: fixingCheckSchema.exactOptional(),
   settling: z
     .strictObject({
-      turnsToTarget: limitsSchema,
-      turnsWhenSolid: limitsSchema,
+      tighteningTurns: limitsSchema,
+      solidBoltTurns: limitsSchema,
       preloadAfterShakedownN: limitsSchema,
       preloadLossPerMicrometreN: z.number(),
     })

@@ -19,6 +19,28 @@ export interface SeatWay {
   sources: readonly string[];
 }
 
+/** A torque range that the trade states. */
+export interface StatedTorque {
+  /** Id of its row in the torque data. */
+  id: string;
+  /** Lower end, Nm. */
+  lowerNm: number;
+  /** Upper end, Nm. */
+  upperNm: number;
+  /** Ids of its sources. */
+  sources: readonly string[];
+}
+
+/** A drawing in two widths with its text alternative. */
+export interface SheetDrawing {
+  /** SVG for a phone. */
+  narrowSvg: string;
+  /** SVG for a wide page and for print. */
+  wideSvg: string;
+  /** What it shows, in words. */
+  description: string;
+}
+
 /** The press that the prediction reckons with. */
 export interface PressPlan {
   /** Torque to set, with what the torque tool makes of it, Nm. */
@@ -26,7 +48,7 @@ export interface PressPlan {
   /** Where the torque comes from. */
   torqueFrom: 'part-maker' | 'trade-range';
   /** What the trade is found to use, each source apart, Nm. */
-  tradeTorques: readonly { id: string; lowerNm: number; upperNm: number; sources: readonly string[] }[];
+  tradeTorques: readonly StatedTorque[];
   /** Bolt preload, which presses the arm on, N. */
   preloadN: Limits;
   /** Friction of the flats, dimensionless. */
@@ -49,6 +71,6 @@ export interface SeatPart {
   others: readonly SeatWay[];
   /** Whether the two interfaces go together by name, and the shift by set. */
   mate: MateResult;
-  /** The section drawing to scale, as SVG for a phone and for a wide page, with its text alternative. */
-  drawing: { narrowSvg: string; wideSvg: string; description: string };
+  /** The section drawing to scale. */
+  drawing: SheetDrawing;
 }

@@ -38,8 +38,8 @@ export function settlingPlan(press: PressPlan, seat: SeatPart): SettlingPlan | u
   );
   const nominal = settled(press.preloadN.nominal, press.flatsFriction.nominal, travelMm.nominal, stiffness.nominal);
   return {
-    turnsToTarget: over((turns) => turns.boltTurns),
-    turnsWhenSolid: over((turns) => turns.solidTurns),
+    tighteningTurns: over((turns) => turns.boltTurns),
+    solidBoltTurns: over((turns) => turns.solidTurns),
     preloadAfterShakedownN: {
       lower: Math.min(...corners),
       nominal: nominal.preloadAfterShakedownN,

@@ -30,7 +30,7 @@ export function tightenSections(part: TighteningPart, record: InterfaceRecord, r
     ...(settling === undefined
       ? []
       : [
-          `From snug to torque takes ${limitsWords(settling.turnsToTarget, 'turns')} while the arm moves; a bolt that has gone solid takes ${limitsWords(settling.turnsWhenSolid, 'turns', 2)}.`,
+          `From snug to torque takes ${limitsWords(settling.tighteningTurns, 'turns')} while the arm moves; a bolt that has gone solid takes ${limitsWords(settling.solidBoltTurns, 'turns', 2)}.`,
         ]),
     'If it goes solid before half a turn, stop and look: the bolt is on the spindle end or the arm on the wall.',
     'Measure the end gap again when tight; it has to be there still.',

@@ -33,9 +33,9 @@ export interface WrenchPlan {
 /** What the press feels like at the bolt and what riding leaves of it. */
 export interface SettlingPlan {
   /** Turns from snug to the target, with the arm free to move. */
-  turnsToTarget: Limits;
+  tighteningTurns: Limits;
   /** Turns from snug to the target of a bolt that has gone solid. */
-  turnsWhenSolid: Limits;
+  solidBoltTurns: Limits;
   /** Preload once riding has shaken the friction out of the taper, without wear, N. */
   preloadAfterShakedownN: Limits;
   /** Further loss for each micrometre of bedding per flat at nominal values, N/um. */
