@@ -15,8 +15,7 @@ const { paint, fill, stroke } = declare;
 const HATCHING = { angleDeg: -45, spacingPx: 6, window: undefined };
 
 /**
- * Draws a spindle square in a bore that has been opened: the arm turned to one stop and to the other, where they touch,
- * and what that comes to as an angle.
+ * Draws a spindle square in a bore that has been opened, with the arm turned to either stop.
  *
  * @remarks
  * Formula: the bore turns until h cos phi + (b/2) sin phi = h + c, with half-width h, flat width b and clearance c as

@@ -13,6 +13,7 @@ import { DEFAULT_WIDTH_PX, MARGIN_PX } from './frame.ts';
 import { hatchLines } from './hatch.ts';
 import { idPrefixOf } from './id-prefix.ts';
 import { type Wording, wordingOf } from './labels.ts';
+import { KEY_SIGN_WIDTH, type KeyEntry, legend } from './legend.ts';
 import { niceStep } from './nice-step.ts';
 import { element, line } from './svg.ts';
 import { textBlock, textLine, textWidth } from './text-layout.ts';
@@ -70,6 +71,7 @@ export function drawPreloadRange(picture: PreloadRangePicture): string {
   const pxPerN = (inner - 8) / greatest;
   const plot: Plot = { picture, wording, left: MARGIN_PX + 4, right: MARGIN_PX + inner, pxPerN, top: value.nextY + 14 };
   const rows = markRows(plot);
+  const key = legend({ entries: keyEntries(wording), x: MARGIN_PX + 4, y: rows.nextY + 4, widthPx: inner - 4 });
   return svgDocument({
     id,
     kind: 'preload-range',
@@ -77,7 +79,7 @@ export function drawPreloadRange(picture: PreloadRangePicture): string {
     title,
     description: describePreloadRange(picture),
     widthPx,
-    heightPx: Math.ceil(rows.nextY),
+    heightPx: Math.ceil(key.nextY),
     rules: {
       '.range': `${paint('fill', 'steel')};${paint('stroke', 'pressed')};stroke-width:1.4`,
       '.range-hatch': stroke('steel-hatch', 0.9),
@@ -94,7 +96,8 @@ export function drawPreloadRange(picture: PreloadRangePicture): string {
         axis(plot, greatest),
         range(plot),
         rows.svg,
-      ),
+      ) +
+      key.svg,
   });
 }
 
@@ -146,6 +149,19 @@ function range({ picture, left, top, pxPerN }: Plot): string {
     element('path', { d: lines, class: 'range-hatch' }) +
     line(middle, y - 4, middle, y + BAR_PX + 4, { class: 'nominal', 'data-mark': 'nominal' })
   );
+}
+
+function keyEntries(wording: Wording): KeyEntry[] {
+  return [
+    {
+      sign: (x, y) => element('rect', { x, y: y - 5, width: KEY_SIGN_WIDTH, height: 10, class: 'range' }),
+      text: wording.say('key-range'),
+    },
+    {
+      sign: (x, y) => line(x + KEY_SIGN_WIDTH / 2, y - 7, x + KEY_SIGN_WIDTH / 2, y + 7, { class: 'nominal' }),
+      text: wording.say('key-nominal'),
+    },
+  ];
 }
 
 /** Numbered marks from left to right, and what each number means below: words then never cross a leader. */

@@ -15,10 +15,11 @@ import { textBlock } from './text-layout.ts';
 import { verdictLine } from './verdict-line.ts';
 
 /**
- * Draws a square-taper joint in section along the spindle axis, to scale: where the arm sits by hand and where it sits
- * pressed, the two gaps that decide, and what stops it if they are used up.
+ * Draws a square-taper joint in section along the spindle axis, to scale, with the two gaps that decide enlarged.
  *
  * @remarks
+ * Shows where the arm sits by hand (dashed) and pressed (full), their limits, and what stops it if a gap is used up.
+ *
  * Formula: x = x0 + z k and y = y0 - r k, with z along the axis from the spindle's end face, r from the axis and one scale
  * k for both, stated in `data-px-per-mm` of each view; the gaps stand again in two details at a round multiple of k.
  *

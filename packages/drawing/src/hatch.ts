@@ -1,5 +1,3 @@
-import { px } from './svg.ts';
-
 /** A point of the picture, px. */
 type PicturePoint = readonly [x: number, y: number];
 
@@ -41,11 +39,14 @@ export function hatchLines(input: {
       );
       const [a, b] = ends as [PicturePoint, PicturePoint];
       const cut = window === undefined ? ([a, b] as const) : clipped(a, b, window);
-      if (cut !== null) data += `M${cut.map(([x, y]) => `${px(x)} ${px(y)}`).join('L')}`;
+      if (cut !== null) data += `M${cut.map(([x, y]) => `${tenth(x)} ${tenth(y)}`).join('L')}`;
     }
   }
   return data;
 }
+
+// Hatching is no measure: tenths of a pixel halve its size and cannot be seen.
+const tenth = (value: number): string => String(Math.round(value * 10) / 10 + 0);
 
 const corners = ({ x, y, width, height }: Window): PicturePoint[] => [
   [x, y],

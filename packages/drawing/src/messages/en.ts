@@ -8,7 +8,6 @@ export const messages = {
   language: 'en',
   'decimal-mark': '.',
   'unit-mm': '{value} mm',
-  limits: 'limits',
   'limits-range': 'limits {lower} to {upper}',
   'no-limits': 'no limits given',
 
