@@ -1,5 +1,5 @@
 import { ACTIONS, KINDS } from './ids.ts';
-import { type KindId, LOSSES } from './model-data.ts';
+import { jointLoss, type KindId, LOSSES } from './model-data.ts';
 import type { Marginals } from './posterior.ts';
 import type { ActionId, BesideId, PricedAction } from './types.ts';
 
@@ -31,7 +31,7 @@ function lossRows(): Readonly<Record<ActionId, LossRow>> {
     ACTIONS.map((action): [ActionId, LossRow] => [
       action,
       {
-        byKind: Float64Array.from(KINDS, (kind) => LOSSES.actions[action].joint[kind]),
+        byKind: Float64Array.from(KINDS, (kind) => jointLoss(action, kind)),
         bearing: besideLoss('bearing-worn', action),
         noise: besideLoss('noise-elsewhere', action),
       },

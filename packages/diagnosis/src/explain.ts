@@ -1,5 +1,5 @@
 import { createFinding, DomainError, type Finding, formatFinding, type Messages } from '@spindlewright/quantity';
-import { messages as english } from './messages/en.ts';
+import { words } from './messages/words.ts';
 import type { Diagnosis } from './types.ts';
 
 // Judgement: below this a second condition only distracts; more pieces of evidence than this are not read.
@@ -39,8 +39,8 @@ export function explain(input: { result: Diagnosis; messages?: Messages }): Find
     const allowed = 'a result of diagnose()';
     throw new DomainError('explain', [{ path: 'result', received: typeof result, allowed }]);
   }
-  const table: Messages = { ...english, ...input.messages };
-  const text = (code: string): string => table[code] ?? code;
+  const table = input.messages ?? {};
+  const text = (code: string): string => (Object.hasOwn(table, code) ? table[code] : words[code]) ?? code;
   const line = (code: string, values: Record<string, string | number> = {}, severity: Finding['severity'] = 'note') =>
     createFinding({ code, severity, template: text(code), values });
   const chance = (kind: string, { id, probability }: { id: string; probability: number }) => ({

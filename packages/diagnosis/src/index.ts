@@ -7,7 +7,7 @@ export { compareSides, type SideComparison, type SideInput } from './compare-sid
 export { diagnose } from './diagnose.ts';
 export { explain } from './explain.ts';
 export { type ActionDescription, listActions } from './list-actions.ts';
-export { type CheckDescription, listChecks, type OutcomeDescription } from './list-checks.ts';
+export { type CheckDescription, listChecks, type OutcomeDescription, type ToolDescription } from './list-checks.ts';
 export { type ConditionDescription, listConditions } from './list-conditions.ts';
 export { type JointDescription, listJoints } from './list-joints.ts';
 export type { Access } from './model-data.ts';

@@ -9,6 +9,8 @@ export interface ActionDescription {
   id: ActionId;
   /** The part to get, by id: none, seat, arm, spindle, arm-and-spindle, arm-or-spindle, fixing, bearing. */
   part: string;
+  /** The part in English words; their key in a table of messages is `part-` and the id. */
+  partText: string;
   /** Key of its words in a table of messages. */
   code: string;
   /** English words. */
@@ -37,6 +39,7 @@ export interface ActionDescription {
 export function listActions(): ActionDescription[] {
   return ACTIONS.map((id) => {
     const code = `action-${id}`;
-    return { id, part: LOSSES.actions[id].part, code, text: words[code] ?? id };
+    const { part } = LOSSES.actions[id];
+    return { id, part, partText: words[`part-${part}`] ?? part, code, text: words[code] ?? id };
   });
 }

@@ -15,6 +15,16 @@ export interface OutcomeDescription {
   text: string;
 }
 
+/** A tool that a check needs, in plain words. */
+export interface ToolDescription {
+  /** Id of the tool. */
+  id: string;
+  /** Key of its words in a table of messages. */
+  code: string;
+  /** English words. */
+  text: string;
+}
+
 /** A check: what to look at, what it takes and what it spoils. */
 export interface CheckDescription {
   /** Id of the check. */
@@ -31,12 +41,14 @@ export interface CheckDescription {
   minutes: number;
   /** How far the joint has to be opened for it. */
   access: Access;
+  /** The same in English words; their key in a table of messages is `access-` and the id. */
+  accessText: string;
   /** What getting at the place takes on top, in minutes, at least 0, when it is not open already. */
   accessMinutes: number;
   /** What getting at the place wears off the joint, as minutes of workshop time, at least 0. */
   wearMinutes: number;
-  /** Tools, by id. */
-  tools: readonly string[];
+  /** Tools. */
+  tools: readonly ToolDescription[];
   /** Checks whose evidence it destroys: make them first. */
   destroys: readonly CheckId[];
   /** Checks that destroy the evidence for this one: make it before them. */
@@ -84,9 +96,10 @@ export function listChecks(joint?: JointId): CheckDescription[] {
         several: id === 'history',
         minutes,
         access,
+        accessText: words[`access-${access}`] ?? access,
         accessMinutes: opening.minutes,
         wearMinutes: opening.wearMinutes,
-        tools,
+        tools: tools.map((tool) => ({ id: tool, code: `tool-${tool}`, text: words[`tool-${tool}`] ?? tool })),
         destroys: opening.destroys.filter((other) => other !== id),
         before: CHECK_DATA.checks
           .filter((other) => other.id !== id && CHECK_DATA.access[other.access].destroys.includes(id))

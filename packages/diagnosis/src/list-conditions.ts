@@ -1,6 +1,6 @@
 import { ACTIONS, BESIDES, CONDITIONS } from './ids.ts';
 import { words } from './messages/words.ts';
-import { LOSSES } from './model-data.ts';
+import { jointLoss, LOSSES } from './model-data.ts';
 import type { ActionId, BesideId, ConditionId } from './types.ts';
 
 /** A condition of the joint, or something that may hold beside it. */
@@ -39,7 +39,10 @@ export interface ConditionDescription {
 export function listConditions(): ConditionDescription[] {
   const joint = CONDITIONS.map((id) => {
     const [first = 'ride', ...others] = ACTIONS;
-    const action = others.reduce<ActionId>((best, other) => (loss(other, id) < loss(best, id) ? other : best), first);
+    const action = others.reduce<ActionId>(
+      (best, other) => (jointLoss(other, id) < jointLoss(best, id) ? other : best),
+      first,
+    );
     const code = `condition-${id}`;
     return { id, beside: false, action, code, text: words[code] ?? id };
   });
@@ -50,5 +53,3 @@ export function listConditions(): ConditionDescription[] {
   });
   return [...joint, ...besides];
 }
-
-const loss = (action: ActionId, id: ConditionId): number => LOSSES.actions[action].joint[id];

@@ -21,15 +21,11 @@ export type KindId = (typeof KINDS)[number];
 type Words = Readonly<Record<string, FrequencyWord>>;
 type Bands = Readonly<Record<string, readonly [number, number]>>;
 
-/** One row of likelihoods: what is seen at a check under some conditions (and causes), all conditions without any. */
-export interface LikelihoodRow {
-  id: string;
-  check: CheckId;
-  conditions?: readonly KindId[];
-  causes?: readonly CauseId[];
-  /** Outcomes that are left out have the word `never-say-never`. */
-  words: Words;
-}
+/**
+ * Rows of a check by their place: `default`, or conditions, or conditions ` @ ` causes, each list parted by spaces.
+ * Outcomes that a row leaves out have the word `never-say-never`.
+ */
+export type LikelihoodRows = Readonly<Record<string, Words>>;
 
 /** How a reading is turned into likelihoods of outcomes. */
 export interface ReadingRule {
@@ -68,7 +64,7 @@ export interface FamilyData {
     causes: Readonly<Partial<Record<CauseId, Words>>>;
     conditions: Readonly<Partial<Record<KindId, Words>>>;
   };
-  rows: readonly LikelihoodRow[];
+  rows: Readonly<Partial<Record<CheckId, LikelihoodRows>>>;
   readings: readonly ReadingRule[];
   stopSigns: Readonly<Partial<Record<CheckId, readonly string[]>>>;
   incompatible: readonly (readonly [readonly [CheckId, string], readonly [CheckId, string]])[];
@@ -93,7 +89,6 @@ export interface CheckData {
 
 /** The loss table. */
 export interface LossData {
-  unit: string;
   doNotRideAbove: number;
   lessUrgent: readonly KindId[];
   actions: Readonly<
@@ -103,7 +98,8 @@ export interface LossData {
         part: string;
         takesArmOff?: boolean;
         ruledOutBy?: Readonly<Partial<Record<CheckId, readonly string[]>>>;
-        joint: Readonly<Record<KindId, number>>;
+        /** Loss by condition; `default` for those not named. */
+        joint: Readonly<Partial<Record<KindId, number>>> & { default: number };
       }
     >
   >;
@@ -120,3 +116,9 @@ export const SCALE = scaleFile as Readonly<Record<FrequencyWord, number>>;
 export const CHECK_DATA = checkFile as unknown as CheckData;
 export const LOSSES = lossFile as LossData;
 export const SQUARE_TAPER = taperFile as unknown as FamilyData;
+
+/** What an action costs when a condition holds, in workshop minutes. */
+export const jointLoss = (action: ActionId, kind: KindId): number => {
+  const { joint } = LOSSES.actions[action];
+  return joint[kind] ?? joint.default;
+};

@@ -61,7 +61,7 @@ export function compileModel(data: FamilyData, side: Side | undefined): Model {
     prior: Float64Array.from(prior),
   };
   const checks = (Object.keys(CHECK_OUTCOMES) as CheckId[]).filter(
-    (check) => check === 'history' || data.rows.some((row) => row.check === check),
+    (check) => check === 'history' || data.rows[check] !== undefined,
   );
   const likelihood: Partial<Record<CheckId, Record<string, Float64Array>>> = {};
   for (const check of checks) {
@@ -108,17 +108,34 @@ export function causePairs(
 }
 
 /**
- * Probability of each outcome of a check, without what holds beside the joint. The most special row wins: condition with
- * cause, then condition alone, then the default row; the numbers of its words are divided by their sum.
+ * Key of the row that counts, the most special first: kind with cause, kind, condition with cause, condition, default.
+ * `any` asks for the row of all causes that have none of their own.
  */
-export function outcomeRow(data: FamilyData, check: CheckId, causeId: CauseId, kindId: KindId): Record<string, number> {
-  const rows = data.rows.filter((row) => row.check === check);
-  const own = rows.filter((row) => row.conditions?.includes(kindId));
-  const row =
-    own.find((entry) => entry.causes?.includes(causeId)) ??
-    own.find((entry) => entry.causes === undefined) ??
-    rows.find((entry) => entry.conditions === undefined);
-  const numbers = CHECK_OUTCOMES[check].map((outcome) => SCALE[row?.words[outcome] ?? 'never-say-never']);
+export function rowKey(data: FamilyData, check: CheckId, causeId: CauseId | 'any', kindId: KindId): string {
+  const keys = Object.keys(data.rows[check] ?? {}).map((key) => {
+    const [conditions = '', causes] = key.split(' @ ');
+    return { key, conditions: conditions.split(' '), causes: causes?.split(' ') };
+  });
+  for (const id of [kindId, conditionOf(kindId)]) {
+    const own = keys.filter(({ conditions }) => conditions.includes(id));
+    const found = own.find(({ causes }) => causes?.includes(causeId)) ?? own.find(({ causes }) => causes === undefined);
+    if (found !== undefined) return found.key;
+  }
+  return 'default';
+}
+
+/**
+ * Probability of each outcome of a check, without what holds beside the joint: the numbers of the words of its row
+ * divided by their sum.
+ */
+export function outcomeRow(
+  data: FamilyData,
+  check: CheckId,
+  causeId: CauseId | 'any',
+  kindId: KindId,
+): Record<string, number> {
+  const words = data.rows[check]?.[rowKey(data, check, causeId, kindId)] ?? {};
+  const numbers = CHECK_OUTCOMES[check].map((outcome) => SCALE[words[outcome] ?? 'never-say-never']);
   const sum = numbers.reduce((total, number) => total + number, 0);
   return Object.fromEntries(CHECK_OUTCOMES[check].map((outcome, index) => [outcome, (numbers[index] ?? 0) / sum]));
 }

@@ -1,4 +1,4 @@
-import { limits, type Measurand } from '@spindlewright/quantity';
+import type { Measurand } from '@spindlewright/quantity';
 import { CHECK_OUTCOMES } from './ids.ts';
 import { type ReadingRule, SCALE } from './model-data.ts';
 import type { JointId } from './types.ts';
@@ -48,7 +48,7 @@ function distributionOf(
     return { inside: normal(reading.value, reading.standardUncertainty), assumed: false };
   }
   if (typeof reading === 'object' && 'lower' in reading && reading.upper > reading.lower) {
-    const { lower, upper } = limits(reading);
+    const { lower, upper } = reading;
     return {
       inside: (from, to) => Math.max(0, Math.min(to, upper) - Math.max(from, lower)) / (upper - lower),
       assumed: false,

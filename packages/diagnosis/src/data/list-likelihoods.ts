@@ -1,6 +1,6 @@
 import { CAUSES, CHECK_OUTCOMES, KINDS } from '../ids.ts';
-import { conditionOf, outcomeRow } from '../model.ts';
-import { type KindId, type LikelihoodRow, SCALE, SQUARE_TAPER } from '../model-data.ts';
+import { conditionOf, outcomeRow, rowKey } from '../model.ts';
+import { type KindId, SCALE, SQUARE_TAPER } from '../model-data.ts';
 import type { CauseId, CheckId, ConditionId, FrequencyWord, OutcomeId } from '../types.ts';
 import { REASONS } from './reasons.ts';
 
@@ -55,9 +55,7 @@ export interface LikelihoodRecord {
  * @see The raw files `square-taper.json`, `square-taper-reasons.json` and `likelihoods.csv` of this package.
  */
 export function listLikelihoods(): LikelihoodRecord[] {
-  const checks = (Object.keys(CHECK_OUTCOMES) as CheckId[]).filter((check) =>
-    SQUARE_TAPER.rows.some((row) => row.check === check),
-  );
+  const checks = (Object.keys(CHECK_OUTCOMES) as CheckId[]).filter((check) => Object.hasOwn(SQUARE_TAPER.rows, check));
   return [
     ...checks.flatMap((check) =>
       KINDS.flatMap((kind) => causesOf(check, kind).flatMap((cause) => rowRecords(check, kind, cause))),
@@ -68,24 +66,17 @@ export function listLikelihoods(): LikelihoodRecord[] {
 
 /** `any`, then each cause that has a row of its own and can lead to the condition. */
 function causesOf(check: CheckId, kind: KindId): (CauseId | 'any')[] {
-  const special = SQUARE_TAPER.rows.filter((row) => row.check === check && row.conditions?.includes(kind));
+  const plain = rowKey(SQUARE_TAPER, check, 'any', kind);
   const own = CAUSES.filter(
     (cause) =>
-      special.some((row) => row.causes?.includes(cause)) && SQUARE_TAPER.causes[cause].conditions[kind] !== undefined,
+      rowKey(SQUARE_TAPER, check, cause, kind) !== plain && SQUARE_TAPER.causes[cause].conditions[kind] !== undefined,
   );
   return ['any', ...own];
 }
 
 function rowRecords(check: CheckId, kind: KindId, cause: CauseId | 'any'): LikelihoodRecord[] {
-  const rows = SQUARE_TAPER.rows.filter((row) => row.check === check);
-  const own = rows.filter((row) => row.conditions?.includes(kind));
-  const row: LikelihoodRow | undefined =
-    own.find((entry) => (cause === 'any' ? entry.causes === undefined : entry.causes?.includes(cause))) ??
-    own.find((entry) => entry.causes === undefined) ??
-    rows.find((entry) => entry.conditions === undefined);
-  // A cause without a row of its own stands for all of them.
-  const plain = CAUSES.find((entry) => !own.some((special) => special.causes?.includes(entry))) ?? 'none';
-  const probabilities = outcomeRow(SQUARE_TAPER, check, cause === 'any' ? plain : cause, kind);
+  const key = rowKey(SQUARE_TAPER, check, cause, kind);
+  const probabilities = outcomeRow(SQUARE_TAPER, check, cause, kind);
   return CHECK_OUTCOMES[check].map((outcome) => ({
     id: `${check}/${outcome}/${kind}/${cause}`,
     check,
@@ -93,10 +84,10 @@ function rowRecords(check: CheckId, kind: KindId, cause: CauseId | 'any'): Likel
     condition: conditionOf(kind),
     spindleToo: conditionOf(kind) !== kind,
     cause,
-    word: row?.words[outcome] ?? 'never-say-never',
+    word: SQUARE_TAPER.rows[check]?.[key]?.[outcome] ?? 'never-say-never',
     probability: probabilities[outcome] ?? 0,
     standing: 'judgement',
-    ...reasonOf(row?.id ?? ''),
+    ...reasonOf(`${check}: ${key}`),
   }));
 }
 

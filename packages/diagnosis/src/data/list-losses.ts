@@ -1,6 +1,6 @@
 import { ACTIONS, BESIDES, KINDS } from '../ids.ts';
 import { conditionOf } from '../model.ts';
-import { LOSSES } from '../model-data.ts';
+import { jointLoss, LOSSES } from '../model-data.ts';
 import type { ActionId, BesideId, ConditionId } from '../types.ts';
 import { LOSS_REASONS } from './reasons.ts';
 
@@ -52,7 +52,7 @@ export function listLosses(): LossRecord[] {
       action,
       condition: conditionOf(kind),
       spindleToo: conditionOf(kind) !== kind,
-      lossMinutes: LOSSES.actions[action].joint[kind],
+      lossMinutes: jointLoss(action, kind),
       needlessMinutes: 0,
       standing: 'judgement' as const,
       reason: LOSS_REASONS.actions[action],

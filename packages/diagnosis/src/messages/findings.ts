@@ -2,15 +2,12 @@ import type { Messages } from '@spindlewright/quantity';
 
 /** English templates of what {@link diagnose} and {@link compareSides} may say. */
 export const messages: Messages = {
-  'likelihoods-are-judgement':
-    'The weights behind this answer are the judgement of mechanics in words turned into numbers, not counted cases.',
-  'joint-not-identified': 'It is not known to which of the two taper standards the parts belong; measure them.',
+  'likelihoods-are-judgement': 'The weights behind this answer are judgement put into numbers, not counted cases.',
+  'joint-not-identified': 'Which of the two taper standards the parts belong to is not known; measure them.',
   'check-not-applicable':
-    '"{check}" does not apply to this joint and was left out; make sure that the joint is what it was taken for.',
-  'uncertainty-assumed':
-    '{measurement} came without an uncertainty; {standardUncertainty} {unit} was taken, as is usual for such a reading.',
-  'reading-outside-bands':
-    '{measurement} lies outside everything that was expected for "{check}" and says next to nothing; read it again.',
+    '"{check}" does not apply to this joint and was left out; is the joint what it was taken for?',
+  'uncertainty-assumed': '{measurement} came without an uncertainty; {standardUncertainty} {unit} was taken.',
+  'reading-outside-bands': '{measurement} lies outside all that "{check}" can show; read it again.',
   undecided:
     'No condition has more than an even chance: {first} ({firstProbability}) before {second} ({secondProbability}).',
   'contradiction-reading-against-word':
@@ -18,15 +15,14 @@ export const messages: Messages = {
   'contradiction-incompatible':
     '"{check}: {outcome}" and "{otherCheck}: {otherOutcome}" exclude each other; one of them has to be looked at again.',
   'contradiction-unexplained':
-    'Nothing that is still plausible explains "{check}: {outcome}"; look again, or something rare is the matter.',
+    'Nothing plausible explains "{check}: {outcome}"; look again, or something rare is the matter.',
   'contradiction-sides':
     '"{check}" belongs to both sides, but was given as "{drive}" on one and "{nonDrive}" on the other.',
-  'caution-maker-first':
-    "The part maker's instructions and a qualified mechanic stand above this answer; it is reckoned from what was told.",
+  'caution-maker-first': "The part maker's instructions and a qualified mechanic stand above this answer.",
   'caution-do-not-ride':
     'Do not ride until "{action}" is done and the joint has been checked: an arm that lets go throws the rider.',
   'caution-bolt-needed':
-    'Never ride without the bolt, not even a little way: the taper holds at rest, but walks off under the pedal and ruins the hole.',
+    'Never ride without the bolt, not even a little way: the arm walks off under the pedal and ruins its hole.',
   'caution-no-shim': 'A deformed hole cannot be saved: no shim, glue, peening or higher torque makes it hold again.',
   'caution-look-for-cracks':
     'A crack has a chance of {probability}: clean and look at the corners of the hole, the arm root, the pedal eye and the large end of the square. A cracked part is finished.',
@@ -37,6 +33,5 @@ export const messages: Messages = {
   'caution-other-arm': 'Parts that do not belong together may be on both sides: look at the other arm too.',
   'caution-contradiction':
     'Some answers contradict each other, so riding is not among the actions until they are cleared up.',
-  'answer-shared':
-    '"{check}" was given for one side only and counts for both: it belongs to the bicycle, not to one end of the spindle.',
+  'answer-shared': '"{check}" was given for one side only and counts for both.',
 };

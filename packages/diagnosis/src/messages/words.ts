@@ -167,6 +167,6 @@ export const words: Messages = {
   'explain-evidence-for': '{text}: speaks for it.',
   'explain-evidence-against': '{text}: speaks against it.',
   'explain-evidence-strongly-against': '{text}: speaks strongly against it.',
-  'explain-next-check': 'Look next ({minutes:0} min): {text}',
+  'explain-next-check': 'Look next: {text} It takes {minutes:0} min.',
   'explain-no-next-check': 'No further check would change what to do.',
 };

@@ -1,0 +1,93 @@
+// The same probabilities by another road: the published records summed state by state, as the definition says, with
+// every set of words of the history written out. Slow, plain, and without a line of the core.
+import { type CheckId, diagnose, type Observations, type OutcomeId } from '@spindlewright/diagnosis';
+import { listBesideSigns, listCauses, listLikelihoods } from '@spindlewright/diagnosis/data';
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import { outcomesByCheck } from './generators.ts';
+
+const likelihoods = new Map(listLikelihoods().map((record) => [record.id, record.probability]));
+const signs = listBesideSigns();
+const prior = (beside: string): number => signs.find((sign) => sign.beside === beside)?.priorProbability ?? 0;
+
+function chance(check: CheckId, outcome: string, kind: string, cause: string, present: readonly string[]): number {
+  const plain = (wanted: string): number =>
+    likelihoods.get(`${check}/${wanted}/${kind}/${cause}`) ?? likelihoods.get(`${check}/${wanted}/${kind}/any`) ?? 0;
+  let chances = new Map((outcomesByCheck.get(check) ?? []).map((id): [string, number] => [id, plain(id)]));
+  for (const sign of signs) {
+    if (sign.check !== check || !present.includes(sign.beside)) continue;
+    const moved = (chances.get(sign.from) ?? 0) * sign.probability;
+    chances = new Map(
+      [...chances].map(([id, p]) => [id, p - (id === sign.from ? moved : 0) + (id === sign.to ? moved : 0)]),
+    );
+  }
+  return chances.get(outcome) ?? 0;
+}
+
+/** Chance that exactly these words are told, given that so many are: every set of that size written out. */
+function chanceOfHistory(told: readonly string[], kind: string, cause: string): number {
+  const words = outcomesByCheck.get('history') ?? [];
+  const p = (word: string): number =>
+    Math.max(likelihoods.get(`history/${word}/any/${cause}`) ?? 0, likelihoods.get(`history/${word}/${kind}/any`) ?? 0);
+  let own = 0;
+  let all = 0;
+  for (let mask = 0; mask < 2 ** words.length; mask++) {
+    const set = words.filter((_, index) => mask & (1 << index));
+    if (set.length !== told.length) continue;
+    const product = words.reduce((total, word) => total * (set.includes(word) ? p(word) : 1 - p(word)), 1);
+    all += product;
+    if (set.every((word) => told.includes(word))) own += product;
+  }
+  return own / all;
+}
+
+function bruteForce(observations: Observations): Map<string, number> {
+  const weights = new Map<string, number>();
+  let total = 0;
+  for (const { condition, spindleToo, cause, probability } of listCauses()) {
+    const kind = spindleToo ? `${condition}/spindle-too` : condition;
+    for (const present of [[], ['bearing-worn'], ['noise-elsewhere'], ['bearing-worn', 'noise-elsewhere']]) {
+      let weight = probability;
+      for (const beside of ['bearing-worn', 'noise-elsewhere']) {
+        weight *= present.includes(beside) ? prior(beside) : 1 - prior(beside);
+      }
+      for (const [check, said] of Object.entries(observations) as [CheckId, OutcomeId | OutcomeId[]][]) {
+        weight *= Array.isArray(said) ? chanceOfHistory(said, kind, cause) : chance(check, said, kind, cause, present);
+      }
+      total += weight;
+      for (const id of [condition, `cause ${cause}`, ...present]) weights.set(id, (weights.get(id) ?? 0) + weight);
+    }
+  }
+  return new Map([...weights].map(([id, weight]) => [id, weight / total]));
+}
+
+const observed = fc.record(
+  Object.fromEntries(
+    [...outcomesByCheck].map(([check, outcomes]) => [
+      check,
+      check === 'history'
+        ? fc.uniqueArray(fc.constantFrom(...outcomes), { minLength: 1 })
+        : fc.constantFrom(...outcomes),
+    ]),
+  ),
+  { requiredKeys: [] },
+) as fc.Arbitrary<Observations>;
+
+it('the probabilities are those of the definition', () => {
+  fc.assert(
+    fc.property(observed, (observations) => {
+      const expected = bruteForce(observations);
+      const { conditions, besides, causes } = diagnose({ joint: 'square-taper', observations });
+      const found = [
+        ...conditions.map(({ id, probability }) => [id, probability] as const),
+        ...besides.map(({ id, probability }) => [id, probability] as const),
+        ...causes.map(({ id, probability }) => [`cause ${id}`, probability] as const),
+      ];
+      // Sums and products of a few hundred doubles in another order.
+      for (const [id, probability] of found) {
+        expect(Math.abs(probability - (expected.get(id) ?? 0)), id).toBeLessThan(1e-11);
+      }
+    }),
+    { numRuns: 60 },
+  );
+});
