@@ -9,6 +9,12 @@ import { jointOf, type KnownSeat, mouthsByTrialFit, type SolvedSeat } from './so
 
 type Say = (code: keyof typeof seatMessages, severity: Severity, values?: Record<string, number | string>) => void;
 
+const SOURCES: Partial<Record<keyof typeof seatMessages, readonly string[]>> = {
+  'bottoms-on-end': ['forum-mixed-signs', 'taper-jp-sizes-2014'],
+  'hits-shoulder': ['taper-fr-workshop-wiki'],
+  'mark-covers-flat': ['service-manual-page-16'],
+};
+
 /** Why the verdict is what it is, what is not known and what contradicts what. @internal */
 export function seatFindings(input: {
   known: KnownSeat;
@@ -19,14 +25,16 @@ export function seatFindings(input: {
   const { known, solved, judged } = input;
   const findings: Finding[] = [];
   const say: Say = (code, severity, values = {}) => {
-    findings.push(find(seatMessages, code, severity, values));
+    findings.push(find(seatMessages, code, severity, values, { sources: SOURCES[code] ?? [] }));
   };
   sayVerdict(say, known, solved, judged);
   const { spindle, arm } = known;
   if (judged.basis === 'witness-mark') {
     say('mark-of-old-arm', 'caution');
     const mark = known.witnessMark?.markEndFromSpindleEndMm;
-    if (mark && spindle && mark.nominal >= spindle.flatLengthMm.nominal) say('mark-covers-flat', 'stop');
+    if (mark && spindle && mark.upper >= spindle.flatLengthMm.lower) {
+      say('mark-covers-flat', mark.nominal >= spindle.flatLengthMm.nominal ? 'stop' : 'caution');
+    }
   }
   sayDisagreement(say, known, solved, judged.basis);
   if (known.pressing === undefined) say('pressing-not-given', 'caution');

@@ -1,0 +1,286 @@
+import { isDomainError, type Limits } from '@spindlewright/quantity';
+import { describe, expect, expectTypeOf, it } from 'vitest';
+import { predictSeat, type SeatInput } from './predict-seat.ts';
+import type { SeatPrediction } from './seat.ts';
+import type { ArmShape, SpindleShape } from './shapes.ts';
+
+const TAN2 = Math.tan((2 * Math.PI) / 180);
+const spindle: SpindleShape = {
+  acrossFlatsAtEndMm: 12.6,
+  faceAngleDeg: 2,
+  flatLengthMm: 18,
+  endChamferMm: 1,
+  shoulderFromEndMm: 20,
+  cornerDiameterMm: 16.5,
+};
+/** An arm whose mouth comes to stand at a depth by hand. */
+const armAt = (mouthMm: number, more: Partial<ArmShape> = {}): ArmShape => ({
+  acrossFlatsAtMouthMm: 12.6 + 2 * mouthMm * TAN2,
+  faceAngleDeg: 2,
+  boreLengthMm: 17,
+  bossDiameterMm: 34,
+  boreCornerRadiusMm: 1,
+  mouthChamferMm: 0.5,
+  ...more,
+});
+const pressing = { axialForceN: 12000, friction: 0.1 };
+const codes = (seat: SeatPrediction<Limits | null>): string[] => seat.findings.map((finding) => finding.code);
+const stops = (seat: SeatPrediction<Limits | null>): string[] =>
+  seat.findings.filter((finding) => finding.severity === 'stop').map((finding) => finding.code);
+const caughtPath = (input: unknown): string => {
+  try {
+    predictSeat(input as SeatInput);
+  } catch (error) {
+    if (isDomainError(error)) return error.path;
+  }
+  throw new Error('nothing refused');
+};
+
+describe('predictSeat from shapes', () => {
+  it('places mouth, gaps and engaged length by the definitions of the frame', () => {
+    const arm = armAt(14, { boltSeatFromMouthMm: 18, seatIntrusionMm: 0.4 });
+    const { handFit, basis } = predictSeat({ spindle, arm });
+    expect(basis).toBe('shapes');
+    expect(handFit.mouthFromEndMm.nominal).toBeCloseTo(14, 10);
+    expect(handFit.endGapMm.nominal).toBeCloseTo(18 - 14 - 0.4, 10);
+    // The run-out meets the edge of the bore at 18.5, before the shoulder at 20 meets the face.
+    expect(handFit.shoulderGapMm.nominal).toBeCloseTo(18 + 0.5 - 14, 10);
+    expect(handFit.engagedLengthMm.nominal).toBeCloseTo(14 - 0.5 - 1, 10);
+  });
+
+  it('takes the shoulder where it comes before the run-out, and none where none is given', () => {
+    const near = predictSeat({ spindle: { ...spindle, shoulderFromEndMm: 17 }, arm: armAt(14) });
+    expect(near.handFit.shoulderGapMm.nominal).toBeCloseTo(3, 10);
+    const { shoulderFromEndMm: _, ...open } = spindle;
+    expect(predictSeat({ spindle: open, arm: armAt(14) }).handFit.shoulderGapMm.nominal).toBeCloseTo(4.5, 10);
+  });
+
+  it('moves the hand fit by 14.3 mm per mm across flats at 2 deg', () => {
+    const { sensitivity } = predictSeat({ spindle, arm: armAt(14) });
+    const slope = (path: string): number => sensitivity.find((entry) => entry.path === path)?.mmPerUnit ?? 0;
+    expect(slope('arm.acrossFlatsAtMouthMm')).toBeCloseTo(1 / (2 * TAN2), 6);
+    expect(slope('spindle.acrossFlatsAtEndMm')).toBeCloseTo(-1 / (2 * TAN2), 6);
+  });
+
+  it('names the reading to improve first', () => {
+    const arm = { ...armAt(14), boreLengthMm: { lower: 16.5, nominal: 17, upper: 17.5 } };
+    const loose = { ...spindle, acrossFlatsAtEndMm: { value: 12.6, standardUncertainty: 0.01 } };
+    const { sensitivity } = predictSeat({ spindle: loose, arm, pressing });
+    expect(sensitivity[0]?.path).toBe('spindle.acrossFlatsAtEndMm');
+    // 0.03 mm either way, the hand fit moves 0.43 mm and the travel a little against it.
+    expect(sensitivity[0]?.effectMm).toBeCloseTo(0.42, 1);
+    const effects = sensitivity.map((entry) => entry.effectMm);
+    expect(effects).toEqual([...effects].sort((a, b) => b - a));
+  });
+
+  it('adds the travel and takes it off the gaps', () => {
+    const seat = predictSeat({ spindle, arm: armAt(14), pressing });
+    expect(seat.travelMm.nominal).toBeGreaterThan(0.7);
+    expect(seat.pressed.mouthFromEndMm.nominal).toBeCloseTo(14 + seat.travelMm.nominal, 10);
+    expect(seat.pressed.endGapMm.nominal).toBeCloseTo(3 - seat.travelMm.nominal, 10);
+    expect(seat.travelMm.lower).toBeLessThan(0.96 * seat.travelMm.nominal);
+    expect(seat.travelMm.upper).toBeGreaterThan(1.04 * seat.travelMm.nominal);
+  });
+
+  it('gives the verdict of the hand fit without pressing, and says so', () => {
+    const seat = predictSeat({ spindle, arm: armAt(14) });
+    expect(seat.pressed).toEqual(seat.handFit);
+    expect(seat.verdict).toBe('seats');
+    expect(codes(seat)).toEqual(['pressing-not-given', 'instructions-first']);
+  });
+
+  it('ends at the end chamfer or the mouth chamfer with unequal angles', () => {
+    const steeper = predictSeat({ spindle, arm: { ...armAt(14), faceAngleDeg: 2.2 } });
+    const tan22 = Math.tan((2.2 * Math.PI) / 180);
+    // Contact at z = 1: 12.6 + 2 tan 2 = bore at that place.
+    expect(steeper.handFit.mouthFromEndMm.nominal).toBeCloseTo(1 + (28 * TAN2 - 2 * TAN2) / (2 * tan22), 10);
+    const flatter = predictSeat({ spindle, arm: { ...armAt(14), faceAngleDeg: 1.8 } });
+    const tan18 = Math.tan((1.8 * Math.PI) / 180);
+    // Contact at the chamfer of the mouth: bore there = A - 2 0.5 tan 1.8.
+    expect(flatter.handFit.mouthFromEndMm.nominal).toBeCloseTo(0.5 + (28 * TAN2 - tan18) / (2 * TAN2), 10);
+  });
+});
+
+describe('verdicts', () => {
+  const verdictOf = (arm: ArmShape, shape: SpindleShape = spindle) => predictSeat({ spindle: shape, arm, pressing });
+
+  it.each([
+    ['seats', armAt(14), spindle],
+    ['bottoms-on-end', armAt(14, { boltSeatFromMouthMm: 14.5 }), spindle],
+    ['hits-shoulder', armAt(17.8, { boltSeatFromMouthMm: 24 }), spindle],
+    ['marginal', armAt(14, { boltSeatFromMouthMm: 15.2 }), spindle],
+    ['too-little-engagement', armAt(9), spindle],
+    ['does-not-start', armAt(1.4), spindle],
+  ] as const)('%s', (verdict, arm, shape) => {
+    const seat = verdictOf(arm, shape);
+    expect(seat.verdict).toBe(verdict);
+    const finding = seat.findings.find(({ code }) => code === verdict);
+    if (verdict === 'seats') expect(stops(seat)).toEqual([]);
+    else expect(finding?.severity).toBe(verdict === 'marginal' ? 'caution' : 'stop');
+    if (verdict !== 'seats' && verdict !== 'marginal') expect(finding?.message).toContain('Do not ride');
+  });
+
+  it('lets the smaller gap name what stops the arm, and the bolt when they are equal', () => {
+    const both = (endGapMm: number, shoulderGapMm: number) => predictSeat({ trialFit: { endGapMm, shoulderGapMm } });
+    expect(both(-1, -2).verdict).toBe('hits-shoulder');
+    expect(both(-2, -1).verdict).toBe('bottoms-on-end');
+    expect(both(-1, -1).verdict).toBe('bottoms-on-end');
+    expect(both(0, 5).verdict).toBe('bottoms-on-end');
+  });
+
+  it('turns at half a millimetre of gap and at three quarters of the usable flat', () => {
+    const gap = (endGapMm: number) => predictSeat({ trialFit: { endGapMm, shoulderGapMm: 5 } }).verdict;
+    expect([gap(0.5), gap(0.4999)]).toEqual(['seats', 'marginal']);
+    // Usable: the bore, 17 - 0.5; engaged: mouth - 0.5 - 1.
+    const engaged = (lengthMm: number) => predictSeat({ spindle, arm: armAt(lengthMm + 1.5) }).verdict;
+    expect([engaged(0.75 * 16.5 + 1e-6), engaged(0.75 * 16.5 - 1e-6)]).toEqual(['seats', 'too-little-engagement']);
+  });
+
+  it('is marginal when a worst case is not good, and says between what it runs', () => {
+    const endGapMm = { value: 1, standardUncertainty: 0.4 };
+    const seat = predictSeat({ trialFit: { endGapMm, shoulderGapMm: 5 } });
+    expect(seat.worstVerdicts).toEqual({ lower: 'seats', upper: 'bottoms-on-end' });
+    expect(seat.verdict).toBe('marginal');
+    const finding = seat.findings.find(({ code }) => code === 'worst-case-differs');
+    expect(finding?.values).toEqual({ lower: 'seats', upper: 'bottoms-on-end', path: 'trialFit.endGapMm' });
+  });
+
+  it('tells how much of the press the stop leaves', () => {
+    const seat = verdictOf(armAt(14, { boltSeatFromMouthMm: 14.5 }));
+    expect(seat.pressReached.nominal).toBeCloseTo(0.5 / seat.travelMm.nominal, 10);
+    expect(seat.pressed.endGapMm.nominal).toBeCloseTo(0.5 - seat.travelMm.nominal, 10);
+    expect(verdictOf(armAt(14)).pressReached).toEqual({ lower: 1, nominal: 1, upper: 1 });
+    expect(predictSeat({ trialFit: { endGapMm: -0.1 } }).pressReached.nominal).toBe(0);
+  });
+});
+
+describe('trial fit', () => {
+  it('alone gives the gaps, and null with a finding for what it cannot tell', () => {
+    const seat = predictSeat({ trialFit: { endGapMm: { value: 3, standardUncertainty: 0.1 } } });
+    expect(seat.basis).toBe('trial-fit');
+    expect(seat.handFit).toEqual({
+      mouthFromEndMm: null,
+      endGapMm: { lower: 3 - 3 * 0.1, nominal: 3, upper: 3 + 3 * 0.1 },
+      shoulderGapMm: null,
+      engagedLengthMm: null,
+    });
+    expect(seat.verdict).toBe('marginal');
+    expect(codes(seat)).toEqual(
+      expect.arrayContaining(['shoulder-gap-unbounded', 'mouth-from-end-unbounded', 'engaged-length-unbounded']),
+    );
+    expect(codes(seat)).not.toContain('reading-taken-as-exact');
+  });
+
+  it('beats the shapes for the place, and the shapes still give the press', () => {
+    const seat = predictSeat({ spindle, arm: armAt(14), trialFit: { endGapMm: 2.8 }, pressing });
+    expect(seat.handFit.endGapMm.nominal).toBe(2.8);
+    expect(seat.handFit.mouthFromEndMm.nominal).toBeCloseTo(17 - 2.8, 12);
+    expect(seat.handFit.shoulderGapMm.nominal).toBeCloseTo(18.5 - 14.2, 12);
+    expect(seat.travelMm.nominal).toBeGreaterThan(0.7);
+    const byShoulder = predictSeat({ spindle, arm: armAt(14), trialFit: { shoulderGapMm: 4.3 } });
+    expect(byShoulder.handFit.mouthFromEndMm.nominal).toBeCloseTo(14.2, 12);
+  });
+
+  it('takes a plain number as exact and says so for each', () => {
+    const seat = predictSeat({ trialFit: { endGapMm: 3, shoulderGapMm: 4 } });
+    const notes = seat.findings.filter(({ code }) => code === 'reading-taken-as-exact');
+    expect(notes.map((note) => note.path)).toEqual(['trialFit.endGapMm', 'trialFit.shoulderGapMm']);
+  });
+
+  it('says when it and the shapes, or its own two gaps, contradict each other', () => {
+    const about = (value: number) => ({ value, standardUncertainty: 0.1 });
+    const near = predictSeat({ spindle, arm: armAt(14), trialFit: { endGapMm: about(2.8) } });
+    expect(codes(near)).not.toContain('readings-disagree');
+    const far = predictSeat({ spindle, arm: armAt(14), trialFit: { endGapMm: about(2.6) } });
+    const finding = far.findings.find(({ code }) => code === 'readings-disagree');
+    expect(finding?.severity).toBe('caution');
+    expect(finding?.values).toMatchObject({ firstMm: 14.4, second: 'sizes of the parts' });
+    expect(finding?.values.secondMm).toBeCloseTo(14, 9);
+    const own = predictSeat({ spindle, arm: armAt(14), trialFit: { endGapMm: about(3), shoulderGapMm: about(3) } });
+    expect(own.findings.filter(({ code }) => code === 'readings-disagree').map(({ values }) => values.second)).toEqual([
+      'gap to the shoulder',
+    ]);
+  });
+});
+
+describe('witness mark', () => {
+  it('is the pressed place of the arm that made it; the hand fit lies a travel farther out', () => {
+    const seat = predictSeat({ spindle, arm: armAt(14), witnessMark: { markEndFromSpindleEndMm: 14.2 }, pressing });
+    expect(seat.basis).toBe('witness-mark');
+    expect(seat.pressed.mouthFromEndMm.nominal).toBeCloseTo(14.7, 12);
+    expect(seat.handFit.mouthFromEndMm.nominal).toBeCloseTo(14.7 - seat.travelMm.nominal, 12);
+    expect(seat.handFit.endGapMm.nominal).toBeCloseTo(17 - 14.7 + seat.travelMm.nominal, 12);
+    expect(codes(seat)).toContain('mark-of-old-arm');
+    expect(stops(seat)).toEqual([]);
+  });
+
+  it('is a stop when it covers the flats', () => {
+    const seat = predictSeat({ spindle, arm: armAt(14), witnessMark: { markEndFromSpindleEndMm: 18 } });
+    expect(stops(seat)).toEqual(['bottoms-on-end', 'mark-covers-flat']);
+    const markEndFromSpindleEndMm = { lower: 17, nominal: 17.5, upper: 18 };
+    const near = predictSeat({ spindle, arm: armAt(14), witnessMark: { markEndFromSpindleEndMm } });
+    expect(near.findings.find(({ code }) => code === 'mark-covers-flat')?.severity).toBe('caution');
+  });
+
+  it('yields to a trial fit, and alone knows only the mouth', () => {
+    const both = predictSeat({ trialFit: { endGapMm: 2 }, witnessMark: { markEndFromSpindleEndMm: 14 } });
+    expect(both.basis).toBe('trial-fit');
+    const alone = predictSeat({ witnessMark: { markEndFromSpindleEndMm: 14 } });
+    expect(alone.pressed.mouthFromEndMm?.nominal).toBe(14);
+    expect([alone.pressed.endGapMm, alone.pressed.engagedLengthMm]).toEqual([null, null]);
+  });
+});
+
+describe('travel without bound', () => {
+  const soft = {
+    arm: { youngsModulusGPa: 70, poissonsRatio: 0.33, yieldStrengthMPa: 150 },
+  };
+
+  it('runs up to the nearest stop', () => {
+    const seat = predictSeat({
+      spindle,
+      arm: armAt(14),
+      pressing: { ...pressing, axialForceN: 25000, materials: soft },
+    });
+    expect(seat.pressed.endGapMm.nominal).toBeLessThanOrEqual(0);
+    expect(seat.verdict).toBe('bottoms-on-end');
+    expect(stops(seat)).toEqual(expect.arrayContaining(['bore-fully-plastic', 'travel-unbounded']));
+  });
+
+  it('is a caution when only the worst case gives way', () => {
+    const friction = { lower: 0.04, nominal: 0.2, upper: 0.3 };
+    const seat = predictSeat({ spindle, arm: armAt(14), pressing: { axialForceN: 12000, friction, materials: soft } });
+    expect(seat.findings.find(({ code }) => code === 'travel-unbounded')?.severity).toBe('caution');
+    expect(seat.travelMm.upper).toBeGreaterThanOrEqual(seat.handFit.endGapMm.upper);
+  });
+});
+
+describe('input', () => {
+  it.each([
+    ['nothing to go by', {}, 'trialFit'],
+    ['one shape alone', { spindle }, 'arm'],
+    ['the other shape alone', { arm: armAt(14) }, 'spindle'],
+    ['pressing without shapes', { trialFit: { endGapMm: 3 }, pressing }, 'spindle'],
+    ['an empty trial fit', { trialFit: {} }, 'trialFit.endGapMm'],
+    ['a misspelt key', { trialFit: { endGap: 3 } }, 'trialFit.endGap'],
+    [
+      'a plastic model without yield strength',
+      { spindle, arm: armAt(14), pressing: { ...pressing, compliance: 'ring-plastic' } },
+      'pressing.materials.arm.yieldStrengthMPa',
+    ],
+    [
+      'an uncertainty that leaves the domain',
+      { spindle: { ...spindle, endChamferMm: { value: 0.1, standardUncertainty: 0.1 } }, arm: armAt(14) },
+      'spindle.endChamferMm',
+    ],
+  ])('refuses %s', (_name, input, path) => {
+    expect(caughtPath(input)).toBe(path);
+  });
+
+  it('gives limits throughout when the shapes are given, and may give null otherwise', () => {
+    const shaped = predictSeat({ spindle, arm: armAt(14) });
+    const bare = predictSeat({ trialFit: { endGapMm: 3 } });
+    expectTypeOf(shaped.pressed.mouthFromEndMm).toEqualTypeOf<Limits>();
+    expectTypeOf(bare.pressed.mouthFromEndMm).toEqualTypeOf<Limits | null>();
+  });
+});
