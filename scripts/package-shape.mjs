@@ -130,7 +130,7 @@ ${lines.join('\n')}
   dts: true,
   clean: true,
   treeshake: true,
-});
+${packages[folder].bin ? '  removeNodeProtocol: false,\n' : ''}});
 `;
 };
 
