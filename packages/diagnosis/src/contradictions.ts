@@ -8,9 +8,11 @@ import { weightsOf } from './posterior.ts';
 import type { OutcomeId } from './types.ts';
 
 // Judgement: a condition with a tenth of the probability still counts as plausible; an outcome below six in a hundred
-// under each of those is one that nothing plausible explains; a word to which the reading gives less than that is refuted.
+// under each of those is one that nothing plausible explains, if some other condition shows it in three cases of ten (else
+// it is merely rare everywhere, as a lost bolt is); a word to which the reading gives less than six in a hundred is refuted.
 const PLAUSIBLE = 0.1;
 const UNLIKELY = 0.06;
+const EXPLAINED = 0.3;
 
 /** What does not fit together, by name: word against reading, two answers that exclude each other, unexplained answers. */
 export function contradictionsOf(
@@ -44,7 +46,9 @@ export function contradictionsOf(
     if (item.check === 'history' || outcome === undefined) continue;
     const others = weightsOf(model, items, item);
     const column = model.likelihood[item.check]?.[outcome];
-    if (plausible.every((index) => chance(model, others, column, index) < UNLIKELY)) {
+    const chances = CONDITIONS.map((_, index) => chance(model, others, column, index));
+    const unlikely = plausible.every((index) => (chances[index] ?? 0) < UNLIKELY);
+    if (unlikely && chances.some((p) => p >= EXPLAINED)) {
       add('contradiction-unexplained', { check: item.check, outcome });
     }
   }

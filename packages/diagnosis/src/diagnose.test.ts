@@ -193,6 +193,14 @@ describe('contradictions', () => {
   });
 });
 
+it('what is merely rare is no contradiction', () => {
+  const { contradictions } = diagnose({
+    joint,
+    observations: { 'bolt-on-arrival': 'missing', 'play-at-arm': 'arm-moves-on-spindle', history: 'ridden-loose' },
+  });
+  expect(contradictions).toEqual([]);
+});
+
 describe('refusals', () => {
   it('a joint that is known but not modelled is said to be so', () => {
     const { path, allowed } = refusal({ joint: 'spline-10', observations: {} });

@@ -28,9 +28,13 @@ export function itemsOf(model: Model, subject: Case): Item[] {
       return [readingItem(model, rule, readingLikelihood(rule, subject.joint, value), said?.[0])];
     }
     if (said === undefined) return [];
-    return [{ check, outcomes: said, factor: check === 'history' ? told(model, said) : column(model, check, said[0]) }];
+    return [{ check, outcomes: said, factor: factorOf(model, check, said) }];
   });
 }
+
+/** Likelihood of an answer by state, up to a factor common to all states. */
+export const factorOf = (model: Model, check: CheckId, said: readonly OutcomeId[]): Float64Array =>
+  check === 'history' ? told(model, said) : column(model, check, said[0]);
 
 const column = (model: Model, check: CheckId, outcome: string | undefined): Float64Array =>
   model.likelihood[check]?.[outcome ?? ''] ?? new Float64Array(model.prior.length).fill(1);

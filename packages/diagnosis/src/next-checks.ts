@@ -2,6 +2,7 @@ import type { Case } from './check-case.ts';
 import { decisionLoss } from './decide.ts';
 import { exclusionsOf } from './exclusions.ts';
 import { CHECK_OUTCOMES } from './ids.ts';
+import { factorOf } from './items.ts';
 import type { Model } from './model.ts';
 import { type Access, CHECK_DATA, LOSSES } from './model-data.ts';
 import { marginalsOf } from './posterior.ts';
@@ -17,7 +18,9 @@ const NO_GAIN_MINUTES = 1e-3;
 
 /**
  * Checks that could change what to do, best gain per minute first. While the answer is only to take the arm off and look,
- * every such check is named; once another action is best, a check has to earn the minutes and the wear it costs. A check that would destroy evidence gives way to the one that has to come first and hands its gain on to it.
+ * every such check is named; once another action is best, a check has to earn the minutes and the wear it costs. A check
+ * that would destroy evidence gives way to the one that has to come first and hands its gain on to it. The history is
+ * reckoned as one word told.
  */
 export function nextChecksOf(
   model: Model,
@@ -73,11 +76,10 @@ function effortOf(
 
 /** Expected loss of the best action once the check has been made, over its outcomes. */
 function lossAfter(model: Model, weights: Float64Array, check: CheckId, excluded: ReadonlySet<ActionId>): number {
-  const columns = model.likelihood[check] ?? {};
   let total = 0;
   let loss = 0;
   for (const outcome of CHECK_OUTCOMES[check]) {
-    const after = marginalsOf(model, weights, columns[outcome]);
+    const after = marginalsOf(model, weights, factorOf(model, check, [outcome]));
     total += after.sum;
     const own = exclusionsOf(check, outcome);
     loss += after.sum * decisionLoss(after, own.length === 0 ? excluded : new Set([...excluded, ...own]));

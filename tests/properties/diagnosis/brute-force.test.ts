@@ -1,6 +1,13 @@
 // The same probabilities by another road: the published records summed state by state, as the definition says, with
 // every set of words of the history written out. Slow, plain, and without a line of the core.
-import { type CheckId, diagnose, type Observations, type OutcomeId } from '@spindlewright/diagnosis';
+import {
+  type CheckId,
+  type Diagnosis,
+  diagnose,
+  listChecks,
+  type Observations,
+  type OutcomeId,
+} from '@spindlewright/diagnosis';
 import { listBesideSigns, listCauses, listLikelihoods } from '@spindlewright/diagnosis/data';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
@@ -41,7 +48,7 @@ function chanceOfHistory(told: readonly string[], kind: string, cause: string): 
   return own / all;
 }
 
-function bruteForce(observations: Observations): Map<string, number> {
+function bruteForce(observations: Observations): { probabilities: Map<string, number>; total: number } {
   const weights = new Map<string, number>();
   let total = 0;
   for (const { condition, spindleToo, cause, probability } of listCauses()) {
@@ -58,7 +65,7 @@ function bruteForce(observations: Observations): Map<string, number> {
       for (const id of [condition, `cause ${cause}`, ...present]) weights.set(id, (weights.get(id) ?? 0) + weight);
     }
   }
-  return new Map([...weights].map(([id, weight]) => [id, weight / total]));
+  return { probabilities: new Map([...weights].map(([id, weight]) => [id, weight / total])), total };
 }
 
 const observed = fc.record(
@@ -76,7 +83,7 @@ const observed = fc.record(
 it('the probabilities are those of the definition', () => {
   fc.assert(
     fc.property(observed, (observations) => {
-      const expected = bruteForce(observations);
+      const { probabilities: expected } = bruteForce(observations);
       const { conditions, besides, causes } = diagnose({ joint: 'square-taper', observations });
       const found = [
         ...conditions.map(({ id, probability }) => [id, probability] as const),
@@ -90,4 +97,41 @@ it('the probabilities are those of the definition', () => {
     }),
     { numRuns: 60 },
   );
+});
+
+it('the gain of a check is the loss of the decision now minus its mean over the outcomes', () => {
+  /** Least loss of an admissible action other than to take the arm off and look, which ends no search. */
+  const lossOf = ({ actions }: Diagnosis): number =>
+    Math.min(
+      ...actions.flatMap((action) =>
+        action.admissible && action.id !== 'remove-and-inspect' ? [action.expectedLossMinutes] : [],
+      ),
+    );
+  const reachable = listChecks('square-taper').filter(({ access }) => access === 'any' || access === 'assembled');
+  let compared = 0;
+  fc.assert(
+    fc.property(observed, (observations) => {
+      const now = diagnose({ joint: 'square-taper', observations });
+      const { total } = bruteForce(observations);
+      for (const { check, gain } of now.nextChecks) {
+        // A check that has to come before another carries that other one's gain; the bolt, the play and the powder may.
+        const handed = ['bolt-on-arrival', 'play-at-arm', 'fretting-debris'].includes(check);
+        if (handed || !reachable.some(({ id }) => id === check)) continue;
+        let after = 0;
+        let contradicted = false;
+        for (const outcome of outcomesByCheck.get(check) ?? []) {
+          const told = { ...observations, [check]: check === 'history' ? [outcome] : outcome } as Observations;
+          const then = diagnose({ joint: 'square-taper', observations: told });
+          // A contradiction to come rules out riding too, which the gain leaves aside.
+          if (then.contradictions.length > now.contradictions.length) contradicted = true;
+          after += (bruteForce(told).total / total) * lossOf(then);
+        }
+        if (contradicted) continue;
+        compared++;
+        expect(gain, check).toBeCloseTo(lossOf(now) - after, 8);
+      }
+    }),
+    { numRuns: 60 },
+  );
+  expect(compared).toBeGreaterThan(5);
 });
