@@ -55,7 +55,7 @@ export const packages = {
       '@spindlewright/quantity': '^0.1.0',
       '@spindlewright/taper': '^0.1.0',
       '@spindlewright/torque': '^0.1.0',
-      zod: '^3.25 || ^4',
+      zod: '^4.3.0',
     },
   },
 };
@@ -107,7 +107,7 @@ export function manifestOf(folder, { version, dependencies: current = {} }) {
     ...(dependencies ? { dependencies: Object.fromEntries(ranges) } : {}),
     ...(dependencies && 'zod' in dependencies
       ? {}
-      : { peerDependencies: { zod: '^3.25 || ^4' }, peerDependenciesMeta: { zod: { optional: true } } }),
+      : { peerDependencies: { zod: '^4.3.0' }, peerDependenciesMeta: { zod: { optional: true } } }),
     publishConfig: { access: 'public', provenance: true },
   };
 }
