@@ -92,6 +92,23 @@ describe('ring under a head', () => {
     expect(errors).toEqual([...errors].sort((a, b) => a - b));
   });
 
+  it('is said to miss the corners up to where their reliefs end, measured along the diagonal', () => {
+    // 12.7 x sqrt 2 = 17.96 across the corners; reliefs of 1 mm add 1 mm at either end: 19.96.
+    const codesOf = (outerDiameterMm: number, cornerReliefMm?: number): string[] =>
+      bearingFindings({
+        outerDiameterMm,
+        squareHoleMm: 12.7,
+        ...(cornerReliefMm === undefined ? {} : { cornerReliefMm }),
+      }).map((finding) => finding.code);
+    expect(codesOf(17.95)).toContain('head-misses-corners');
+    expect(codesOf(17.97)).not.toContain('head-misses-corners');
+    expect(codesOf(17.97, 0)).not.toContain('head-misses-corners');
+    expect(codesOf(19.95, 1)).toContain('head-misses-corners');
+    expect(codesOf(19.97, 1)).not.toContain('head-misses-corners');
+    const [, missed] = bearingFindings({ outerDiameterMm: 19, squareHoleMm: 12.7, cornerReliefMm: 1 });
+    expect(missed?.values.cornerMm).toBeCloseTo(19.9605, 3);
+  });
+
   it('shrinks to the corners left over when the face is smaller than the diagonal', () => {
     const ring = ringOf({ outerDiameterMm: 13, squareHoleMm: 12.7 });
     expect(ring.evenPressureRadiusMm).toBeGreaterThan(6.35);

@@ -129,12 +129,14 @@ const PANELS = 64;
 /** What is worth saying about the face itself. @internal */
 export function bearingFindings(bearing: Bearing): Finding[] {
   if (!isSquare(bearing)) return [];
-  const cornerMm = bearing.squareHoleMm * Math.SQRT2;
-  const { outerDiameterMm } = bearing;
-  return [
-    raise('square-hole-under-head', 'note', {}, { path: 'bearing' }),
-    ...(outerDiameterMm < cornerMm
-      ? [raise('head-misses-corners', 'caution', { outerDiameterMm, cornerMm }, { path: 'bearing' })]
-      : []),
-  ];
+  return [raise('square-hole-under-head', 'note', {}, { path: 'bearing' }), ...cornerFindings(bearing)];
+}
+
+/** Says so when the face does not reach over the corners of the square and their reliefs. @internal */
+export function cornerFindings(bearing: SquareBearing): Finding[] {
+  const { outerDiameterMm, squareHoleMm, cornerReliefMm = 0 } = bearing;
+  // A relief is a circle about the corner: along the diagonal it reaches its own radius further, on either side.
+  const cornerMm = squareHoleMm * Math.SQRT2 + 2 * cornerReliefMm;
+  if (outerDiameterMm > cornerMm) return [];
+  return [raise('head-misses-corners', 'caution', { outerDiameterMm, cornerMm }, { path: 'bearing' })];
 }

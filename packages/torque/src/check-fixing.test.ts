@@ -133,6 +133,10 @@ describe('a bolt', () => {
     expect(outcome({ ...bare, bearing: { outerDiameterMm: 20, holeDiameterMm: 9 } }).codes).toEqual([]);
     const small = { outerDiameterMm: 17, squareHoleMm: 12.6 };
     expect(outcome({ ...bolt, bearing: small })).toMatchObject({ state: 'fits', codes: ['head-misses-corners'] });
+    // 12.6 x sqrt 2 = 17.82; reliefs of 1.2 mm reach to 20.22, beyond the washer of 20.
+    const relieved = { outerDiameterMm: 20, squareHoleMm: 12.6, cornerReliefMm: 1.2 };
+    expect(outcome({ ...bolt, bearing: relieved }).codes).toEqual(['head-misses-corners']);
+    expect(outcome({ ...bolt, bearing: { ...relieved, cornerReliefMm: 1 } }).codes).toEqual([]);
   });
 
   it('equals its JSON round trip', () => {
@@ -159,12 +163,21 @@ describe('a nut', () => {
   it('wants its whole height on the stud', () => {
     // Pressed face at 2.6: a stud of 10.6 fills the nut of 8.
     expect(outcome({ ...nut, studLengthMm: 10.61 }).codes).toEqual(['nearly-bottoms']);
-    expect(outcome({ ...nut, studLengthMm: 10.5 }).codes).toEqual(['nearly-bottoms', 'bolt-too-short']);
+    expect(outcome({ ...nut, studLengthMm: 10.5 }).codes).toEqual(['nearly-bottoms', 'nut-not-filled']);
   });
 
   it('cannot be told without the run-out of the stud', () => {
     const { threadRunoutMm: _, ...open } = nut;
-    expect(outcome(open)).toMatchObject({ state: 'cannot-tell', missing: 'threadRunoutMm' });
+    expect(outcome(open)).toEqual({ state: 'cannot-tell', missing: 'threadRunoutMm', codes: ['runout-unknown'] });
+  });
+
+  it('is spoken of as a nut', () => {
+    const { threadRunoutMm: _, ...open } = nut;
+    for (const input of [nut, open, { ...nut, studLengthMm: 10.5 }, { ...nut, threadRunoutMm: 5 }]) {
+      const { findings } = checkFixing(input);
+      expect(findings.length).toBeGreaterThan(0);
+      for (const { message } of findings) expect(message).not.toMatch(/bolt/i);
+    }
   });
 });
 

@@ -1,5 +1,5 @@
 import { type Finding, hardLimits, type Limits, type LimitsInput } from '@spindlewright/quantity';
-import { isSquare } from './bearing.ts';
+import { cornerFindings, isSquare } from './bearing.ts';
 import { dataEdition } from './data-edition.ts';
 import { checkFixingInput, type FixingBolt, type FixingNut } from './fixing-input.ts';
 import { atLeastZero, boltStage, type FixingStage, given, nutStage, shankEnd, startOf } from './fixing-stage.ts';
@@ -81,7 +81,8 @@ export function checkFixing(input: FixingBolt | FixingNut): FixingCheck {
   findings.push(...threadFindings(input), ...washerFindings(input));
   const stopPath = input.fixing === 'bolt' ? 'threadDepthMm' : 'threadRunoutMm';
   if (pressed.clearanceMm === null) {
-    findings.push(raise('stop-unknown', 'caution', {}, { path: stopPath }));
+    const code = input.fixing === 'bolt' ? 'stop-unknown' : 'runout-unknown';
+    findings.push(raise(code, 'caution', {}, { path: stopPath }));
     doubts.push(stopPath);
   } else if (pressed.clearanceMm.upper < 0) {
     findings.push(raise(...bottoming(input, handFit, pressed.clearanceMm, travelMm)));
@@ -108,7 +109,11 @@ export function checkFixing(input: FixingBolt | FixingNut): FixingCheck {
   const { lower, upper } = pressed.engagementMm;
   const sources = ['vdi-2230-2001-quoted'];
   if (upper < neededMm) {
-    findings.push(raise('bolt-too-short', 'stop', { engagementMm: upper, neededMm, neededDiameters }, { sources }));
+    findings.push(
+      input.fixing === 'bolt'
+        ? raise('bolt-too-short', 'stop', { engagementMm: upper, neededMm, neededDiameters }, { sources })
+        : raise('nut-not-filled', 'stop', { engagementMm: upper, neededMm }, { sources }),
+    );
   } else if (lower < neededMm) {
     findings.push(raise('may-be-short', 'caution', { lowerMm: lower, upperMm: upper, neededMm }, { sources }));
     doubts.push(
@@ -146,13 +151,8 @@ function threadFindings(input: FixingBolt | FixingNut): Finding[] {
 
 function washerFindings(input: FixingBolt | FixingNut): Finding[] {
   if (input.bearing === undefined || !isSquare(input.bearing)) return [];
-  const { outerDiameterMm, squareHoleMm } = input.bearing;
-  const cornerMm = squareHoleMm * Math.SQRT2;
-  const covers = outerDiameterMm > cornerMm;
   const washer = given(input.washerThicknessMm).upper > 0 || input.head === 'flanged';
-  if (washer && covers) return [];
-  if (washer) return [raise('head-misses-corners', 'caution', { outerDiameterMm, cornerMm }, { path: 'bearing' })];
-  return [raise('washer-missing', 'stop', {}, { path: 'washerThicknessMm' })];
+  return washer ? cornerFindings(input.bearing) : [raise('washer-missing', 'stop', {}, { path: 'washerThicknessMm' })];
 }
 
 function bottoming(

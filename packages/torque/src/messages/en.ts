@@ -18,10 +18,12 @@ export type TorqueFindingCode =
   | 'may-bottom'
   | 'member-yields-unknown'
   | 'nearly-bottoms'
+  | 'nut-not-filled'
   | 'nut-runs-out-of-thread'
   | 'one-friction-value'
   | 'outside-class-sizes'
   | 'pull-at-the-grip'
+  | 'runout-unknown'
   | 'self-loosening'
   | 'settled-slack'
   | 'shank-jams'
@@ -55,7 +57,7 @@ export const messages: Readonly<Record<TorqueFindingCode, string>> = {
   'hand-force-high':
     'The lever asks for {forceN:0} N at the hand, more than one arm gives with care: use a longer lever.',
   'head-misses-corners':
-    'The head ({outerDiameterMm:1} mm) is smaller than the corners of the square under it ({cornerMm:1} mm): it bears on four narrow strips.',
+    'The head ({outerDiameterMm:1} mm) does not reach over the corners of the square under it and their reliefs ({cornerMm:1} mm): it bears on four separate patches.',
   'head-pressure-high':
     'The pressure under the head is {pressureMPa:0} MPa, beyond the limiting {limitMPa:0} MPa: the head sinks in and the preload fades. Put a larger or thicker washer under it.',
   'left-hand-thread': 'The thread is left-handed: it tightens anticlockwise.',
@@ -67,7 +69,9 @@ export const messages: Readonly<Record<TorqueFindingCode, string>> = {
   'member-yields-unknown':
     'Without the limiting pressure of the part under the head it cannot be told whether the head sinks in.',
   'nearly-bottoms':
-    'Only {clearanceMm:1} mm is left between the tip of the bolt and the end of the thread once the arm is pressed: less than one turn.',
+    'Only {clearanceMm:1} mm is left before the fixing meets the end of its thread once the arm is pressed: less than one turn.',
+  'nut-not-filled':
+    'At most {engagementMm:1} mm of the stud stands in the nut where {neededMm:1} mm is wanted: the thread can strip. Look for a washer too many, another nut, or an arm that does not go far enough on; do not ride.',
   'nut-runs-out-of-thread':
     'Once the arm is pressed the nut reaches the end of the thread on the stud, {overlapMm:1} mm short: it feels tight and clamps nothing. Add the right washer; do not ride.',
   'one-friction-value':
@@ -75,6 +79,8 @@ export const messages: Readonly<Record<TorqueFindingCode, string>> = {
   'outside-class-sizes': 'The property classes are defined for M1.6 to M39; {diameterMm:1} mm lies outside.',
   'pull-at-the-grip':
     'The setting holds only if the hand pulls at the mark on the grip, {wrenchLengthMm:0} mm from the square, at right angles.',
+  'runout-unknown':
+    'How far the foot of the stud is without full thread is not known: whether the nut meets its end cannot be told. Measure it.',
   'self-loosening': 'Friction is too low to hold the thread: it would unwind by itself at {looseningTorqueNm:1} Nm.',
   'settled-slack': 'Settling takes up the whole preload: the joint is slack.',
   'shank-jams':
