@@ -89,6 +89,7 @@ describe('a bolt', () => {
     });
     expect(outcome({ ...bolt, threadStartMm: { lower: 10.9, nominal: 11, upper: 11.1 } })).toMatchObject({
       state: 'cannot-tell',
+      missing: 'threadStartMm',
       codes: ['may-be-short'],
     });
     expect(outcome({ ...bolt, threadStartMm: 11, neededEngagementRatio: 1.25 }).codes).toEqual(['bolt-too-short']);
@@ -103,6 +104,9 @@ describe('a bolt', () => {
       state: 'cannot-tell',
       missing: 'threadLengthMm',
     });
+    expect(
+      outcome({ ...bolt, threadLengthMm: 15, threadStartMm: { lower: 3.9, nominal: 4, upper: 4.1 } }),
+    ).toMatchObject({ state: 'cannot-tell', missing: 'threadStartMm' });
   });
 
   it('is warned of few turns at the start', () => {
@@ -115,6 +119,47 @@ describe('a bolt', () => {
   it('cannot dive deeper than the seat that meets the spindle end', () => {
     expect(checkFixing({ ...bolt, endGapMm: 0.5, travelMm: 1 }).pressed.tipDepthMm?.nominal).toBe(20.5);
     expect(checkFixing({ ...bolt, endGapMm: -1, travelMm: 1 }).handFit.tipDepthMm?.nominal).toBe(20.5);
+  });
+
+  const deep = { ...bolt, threadDepthMm: 30 };
+
+  it('clamps the spindle instead of the arm when the travel uses up the end gap', () => {
+    // At 0 the face under the head meets the spindle's end; 1.1 - 1 leaves 0.1 mm.
+    for (const change of [
+      { endGapMm: 0.5, travelMm: 1 },
+      { endGapMm: 1, travelMm: 1 },
+      { endGapMm: 0, travelMm: 0 },
+      { endGapMm: -0.3, travelMm: 0 },
+      { endGapMm: { lower: 0.2, nominal: 0.5, upper: 0.8 }, travelMm: { lower: 0.8, nominal: 1, upper: 1.2 } },
+    ]) {
+      expect(outcome({ ...deep, ...change })).toEqual({
+        state: 'does-not-fit',
+        missing: null,
+        codes: ['clamps-the-spindle'],
+      });
+    }
+    expect(outcome({ ...deep, endGapMm: 1.1 })).toEqual({ state: 'fits', missing: null, codes: [] });
+    const [clamps] = checkFixing({ ...deep, endGapMm: -0.3, travelMm: 0.5 }).findings;
+    expect(clamps).toMatchObject({ severity: 'stop', path: 'endGapMm', values: { endGapMm: -0.3, travelMm: 0.5 } });
+    expect(clamps?.message).toContain('do not ride');
+  });
+
+  it('may clamp the spindle when only some of the limits use up the gap, and asks for the worst known of both', () => {
+    const gap = { lower: 0.9, nominal: 1.5, upper: 1.8 };
+    const travel = { lower: 0.8, nominal: 1, upper: 1.3 };
+    expect(outcome({ ...deep, endGapMm: gap, travelMm: travel })).toEqual({
+      state: 'cannot-tell',
+      missing: 'endGapMm',
+      codes: ['may-clamp-the-spindle'],
+    });
+    expect(outcome({ ...deep, endGapMm: 1.2, travelMm: travel })).toMatchObject({
+      state: 'cannot-tell',
+      missing: 'travelMm',
+    });
+    // Even the largest travel, 1.3, may touch at its very end only: 0 left counts as touching.
+    expect(outcome({ ...deep, endGapMm: 1.3, travelMm: travel }).state).toBe('cannot-tell');
+    expect(outcome({ ...deep, endGapMm: 1.31, travelMm: travel }).state).toBe('fits');
+    expect(checkFixing({ ...deep, endGapMm: gap, travelMm: travel }).findings[0]?.severity).toBe('caution');
   });
 
   it('of another thread does not belong there', () => {
@@ -158,6 +203,20 @@ describe('a nut', () => {
   it('runs out of thread when nothing fills the gap', () => {
     const { washerThicknessMm: _, ...bare } = nut;
     expect(outcome(bare)).toEqual({ state: 'does-not-fit', missing: null, codes: ['nut-runs-out-of-thread'] });
+  });
+
+  it('clamps the end of the spindle when the travel uses up the end gap', () => {
+    // A thick washer keeps the nut off the foot of the stud: only the gap is at fault.
+    const thick = { ...nut, washerThicknessMm: 3, studLengthMm: 20 };
+    expect(outcome({ ...thick, endGapMm: 2 })).toEqual({ state: 'fits', missing: null, codes: [] });
+    for (const endGapMm of [1, 0.5, -1]) {
+      expect(outcome({ ...thick, endGapMm })).toMatchObject({ state: 'does-not-fit' });
+      expect(outcome({ ...thick, endGapMm }).codes).toContain('clamps-the-spindle');
+    }
+    expect(outcome({ ...thick, endGapMm: { lower: 0.9, nominal: 1.5, upper: 2 } })).toMatchObject({
+      state: 'cannot-tell',
+      missing: 'endGapMm',
+    });
   });
 
   it('wants its whole height on the stud', () => {

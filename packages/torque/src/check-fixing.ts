@@ -25,15 +25,20 @@ export interface FixingCheck {
 // Judgement: fewer turns strip before the arm starts to move.
 const TURNS_AT_START = 4;
 
+/** Lengths that decide how deep a fixing stands. */
+const TIP = ['lengthUnderHeadMm', 'endGapMm', 'travelMm', 'washerThicknessMm'] as const;
+
 /**
- * Checks that a bolt or nut can press the arm on: thread that ends too soon, too little thread, shank, washer, pitch.
+ * Checks that a bolt or nut can press the arm on: gap to the spindle's end, end and length of thread, shank, washer.
  *
  * @remarks
  * Formula: bolt: tip depth = length under head - washer - end gap; way left = depth of the thread (or hole) - tip depth;
  * engagement = min(tip depth, depth of the thread) - max(start of the thread, end of the shank). Nut, the mirror of it:
  * its face stands end gap + washer from the spindle's end; way left = that - run-out of the stud; engagement =
- * min(nut height, stud - face). End gap pressed = end gap - travel, not below 0: every bolt dives deeper while the arm
- * is pressed, so one that is free at hand fit can go solid before the arm is tight.
+ * min(nut height, stud - face). End gap pressed = end gap - travel: every bolt dives deeper while the arm is pressed, so
+ * one that is free at hand fit can go solid before the arm is tight. Where nothing is left of the gap (0 or below) the
+ * fixing clamps the spindle's end instead of the arm and no preload reaches the taper; it then goes no deeper, so depths
+ * are reckoned with a gap of 0.
  *
  * Validity: limits are taken at their worst. `does-not-fit` only if it fails everywhere inside them, `cannot-tell` if it
  * fails in a part, with the field that is known worst. Wanted engagement 1 d in steel, or the whole nut.
@@ -68,9 +73,11 @@ const TURNS_AT_START = 4;
  */
 export function checkFixing(input: FixingBolt | FixingNut): FixingCheck {
   checkFixingInput('checkFixing', input);
-  const gapMm = atLeastZero(hardLimits(input.endGapMm));
   const travelMm = hardLimits(input.travelMm);
-  const pressedGapMm = atLeastZero(minus(gapMm, travelMm));
+  const gapLeftMm = minus(hardLimits(input.endGapMm), travelMm);
+  // Once the fixing meets the spindle's end it goes no deeper, so that lengths count from a gap that ends at 0.
+  const gapMm = atLeastZero(hardLimits(input.endGapMm));
+  const pressedGapMm = atLeastZero(gapLeftMm);
   const stageAt = (gap: Limits): FixingStage =>
     input.fixing === 'bolt' ? boltStage(input, gap) : nutStage(input, gap);
   const handFit = stageAt(gapMm);
@@ -79,6 +86,14 @@ export function checkFixing(input: FixingBolt | FixingNut): FixingCheck {
   const doubts: string[] = [];
 
   findings.push(...threadFindings(input), ...washerFindings(input));
+  if (gapLeftMm.upper <= 0) {
+    const values = { endGapMm: hardLimits(input.endGapMm).upper, travelMm: travelMm.lower };
+    findings.push(raise('clamps-the-spindle', 'stop', values, { path: 'endGapMm' }));
+  } else if (gapLeftMm.lower <= 0) {
+    const values = { lowerMm: gapLeftMm.lower, upperMm: gapLeftMm.upper };
+    findings.push(raise('may-clamp-the-spindle', 'caution', values, { path: 'endGapMm' }));
+    doubts.push(widest(input, ['endGapMm', 'travelMm']));
+  }
   const stopPath = input.fixing === 'bolt' ? 'threadDepthMm' : 'threadRunoutMm';
   if (pressed.clearanceMm === null) {
     const code = input.fixing === 'bolt' ? 'stop-unknown' : 'runout-unknown';
@@ -89,9 +104,7 @@ export function checkFixing(input: FixingBolt | FixingNut): FixingCheck {
   } else if (pressed.clearanceMm.lower < 0) {
     const { lower, upper } = pressed.clearanceMm;
     findings.push(raise('may-bottom', 'caution', { lowerMm: lower, upperMm: upper }));
-    doubts.push(
-      widest(input, ['lengthUnderHeadMm', stopPath, 'holeDepthMm', 'endGapMm', 'travelMm', 'washerThicknessMm']),
-    );
+    doubts.push(widest(input, [...TIP, stopPath, 'holeDepthMm']));
   } else if (pressed.clearanceMm.lower < input.thread.pitchMm) {
     findings.push(raise('nearly-bottoms', 'caution', { clearanceMm: pressed.clearanceMm.lower }));
   }
@@ -100,7 +113,7 @@ export function checkFixing(input: FixingBolt | FixingNut): FixingCheck {
     if (entryMm.upper < 0) findings.push(raise('shank-jams', 'stop', { overlapMm: -entryMm.upper }));
     else if (entryMm.lower < 0) {
       findings.push(raise('may-bottom', 'caution', { lowerMm: entryMm.lower, upperMm: entryMm.upper }));
-      doubts.push(widest(input, ['threadLengthMm', 'lengthUnderHeadMm', 'endGapMm', 'travelMm', 'washerThicknessMm']));
+      doubts.push(widest(input, ['threadLengthMm', 'threadStartMm', ...TIP]));
     }
   }
   const neededDiameters = input.neededEngagementRatio ?? 1;
@@ -117,7 +130,15 @@ export function checkFixing(input: FixingBolt | FixingNut): FixingCheck {
   } else if (lower < neededMm) {
     findings.push(raise('may-be-short', 'caution', { lowerMm: lower, upperMm: upper, neededMm }, { sources }));
     doubts.push(
-      widest(input, ['lengthUnderHeadMm', 'studLengthMm', 'nutHeightMm', 'threadDepthMm', 'endGapMm', 'travelMm']),
+      widest(input, [
+        ...TIP,
+        'studLengthMm',
+        'nutHeightMm',
+        'threadDepthMm',
+        'holeDepthMm',
+        'threadStartMm',
+        'threadLengthMm',
+      ]),
     );
   }
   if (upper >= neededMm && handFit.engagedTurns.lower < TURNS_AT_START) {

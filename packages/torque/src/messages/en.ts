@@ -5,6 +5,7 @@ export type TorqueFindingCode =
   | 'beyond-assembly-limit'
   | 'beyond-yield'
   | 'bolt-too-short'
+  | 'clamps-the-spindle'
   | 'exact-torque-assumed'
   | 'few-turns-at-start'
   | 'friction-unusual'
@@ -16,6 +17,7 @@ export type TorqueFindingCode =
   | 'lumped-friction'
   | 'may-be-short'
   | 'may-bottom'
+  | 'may-clamp-the-spindle'
   | 'member-yields-unknown'
   | 'nearly-bottoms'
   | 'nut-not-filled'
@@ -47,6 +49,8 @@ export const messages: Readonly<Record<TorqueFindingCode, string>> = {
     'At the low end of friction the bolt reaches {utilisationPercent:0} % of its yield strength: it would stretch for good. Do not tighten this far.',
   'bolt-too-short':
     'At most {engagementMm:1} mm of thread carries where {neededMm:1} mm is wanted ({neededDiameters:2} diameters): the thread can strip. Fit a longer bolt; do not ride.',
+  'clamps-the-spindle':
+    "The seat in the arm stands at most {endGapMm:1} mm proud of the spindle's end by hand (below 0: it lies within) and moves in by at least {travelMm:1} mm: bolt or nut then clamp the end of the spindle instead of the arm, and no preload reaches the taper. It feels tight and holds nothing; do not ride. The arm, the spindle or the depth of the seat is wrong, or the bore is worn: let a qualified mechanic look.",
   'exact-torque-assumed':
     'The torque was given as one exact number: no hand tool sets it so. Name the tool, or give limits.',
   'few-turns-at-start': 'At hand fit the fixing holds by {turns:1} turns only: do not pull the arm on with so few.',
@@ -66,6 +70,8 @@ export const messages: Readonly<Record<TorqueFindingCode, string>> = {
     'Between {lowerMm:1} and {upperMm:1} mm of thread carries where {neededMm:1} mm is wanted: whether it is enough cannot be told from these measurements.',
   'may-bottom':
     'Between {lowerMm:1} and {upperMm:1} mm is left before the fixing meets the end of its thread (below 0: it meets it): measure closer before tightening.',
+  'may-clamp-the-spindle':
+    "Between {lowerMm:1} and {upperMm:1} mm is left between the seat in the arm and the spindle's end once the arm is pressed; at 0 or below bolt or nut clamp the spindle instead of the arm and no preload reaches the taper: measure closer, and do not ride before it is known.",
   'member-yields-unknown':
     'Without the limiting pressure of the part under the head it cannot be told whether the head sinks in.',
   'nearly-bottoms':
