@@ -65,7 +65,13 @@ describe('a bolt', () => {
 
   it('takes the hole for the thread when only that is known, and the shallower of both', () => {
     const { threadDepthMm: _, ...open } = bolt;
-    expect(outcome({ ...open, holeDepthMm: 18.5 }).codes).toEqual(['bottoms-when-pressed']);
+    expect(outcome({ ...open, holeDepthMm: 18.5 }).codes).toEqual(['hole-depth-for-thread', 'bottoms-when-pressed']);
+    const hole = checkFixing({ ...open, holeDepthMm: 30 });
+    expect(hole.state).toBe('fits');
+    expect(hole.findings).toMatchObject([
+      { code: 'hole-depth-for-thread', severity: 'caution', path: 'threadDepthMm' },
+    ]);
+    expect(outcome({ ...bolt, holeDepthMm: 30 }).codes).toEqual([]);
     expect(outcome({ ...bolt, holeDepthMm: 18.5 }).codes).toEqual(['bottoms-when-pressed']);
     expect(outcome({ ...bolt, threadDepthMm: 18.5, holeDepthMm: 30 }).codes).toEqual(['bottoms-when-pressed']);
     expect(outcome(open)).toEqual({ state: 'cannot-tell', missing: 'threadDepthMm', codes: ['stop-unknown'] });

@@ -42,6 +42,7 @@ const TIP = ['lengthUnderHeadMm', 'endGapMm', 'travelMm', 'washerThicknessMm'] a
  *
  * Validity: limits are taken at their worst. `does-not-fit` only if it fails everywhere inside them, `cannot-tell` if it
  * fails in a part, with the field that is known worst. Wanted engagement 1 d in steel, or the whole nut.
+ * A depth of the hole without one of the thread stands in for it, with a caution: the thread ends before the hole does.
  *
  * Accuracy: sums of lengths. The first turn of a tapped hole and the point of a bolt carry less than their length:
  * within one pitch comes a finding.
@@ -95,6 +96,9 @@ export function checkFixing(input: FixingBolt | FixingNut): FixingCheck {
     doubts.push(widest(input, ['endGapMm', 'travelMm']));
   }
   const stopPath = input.fixing === 'bolt' ? 'threadDepthMm' : 'threadRunoutMm';
+  if (input.fixing === 'bolt' && input.threadDepthMm === undefined && input.holeDepthMm !== undefined) {
+    findings.push(raise('hole-depth-for-thread', 'caution', {}, { path: 'threadDepthMm' }));
+  }
   if (pressed.clearanceMm === null) {
     const code = input.fixing === 'bolt' ? 'stop-unknown' : 'runout-unknown';
     findings.push(raise(code, 'caution', {}, { path: stopPath }));

@@ -34,7 +34,7 @@ export interface FixingBolt extends FixingSurroundings {
   threadStartMm?: LimitsInput;
   /** Depth from the spindle's end to the last full thread in mm. */
   threadDepthMm?: LimitsInput;
-  /** Depth of the hole in mm; stands in for the depth of the thread when that is absent. */
+  /** Depth of the hole in mm; stands in, with a caution, for the depth of the thread when that is absent. */
   holeDepthMm?: LimitsInput;
 }
 

@@ -13,6 +13,7 @@ export type TorqueFindingCode =
   | 'hand-force-high'
   | 'head-misses-corners'
   | 'head-pressure-high'
+  | 'hole-depth-for-thread'
   | 'left-hand-thread'
   | 'lumped-friction'
   | 'may-be-short'
@@ -64,6 +65,8 @@ export const messages: Readonly<Record<TorqueFindingCode, string>> = {
     'The head ({outerDiameterMm:1} mm) does not reach over the corners of the square under it and their reliefs ({cornerMm:1} mm): it bears on four separate patches.',
   'head-pressure-high':
     'The pressure under the head is {pressureMPa:0} MPa, beyond the limiting {limitMPa:0} MPa: the head sinks in and the preload fades. Put a larger or thicker washer under it.',
+  'hole-depth-for-thread':
+    'The depth of the hole stands in for that of its thread, which ends before it: less way is left and less thread carries than was reckoned. Turn the bolt in by hand without the arm and measure how deep it goes.',
   'left-hand-thread': 'The thread is left-handed: it tightens anticlockwise.',
   'lumped-friction': 'One nut factor holds all friction: what part the thread and the head take cannot be told.',
   'may-be-short':
