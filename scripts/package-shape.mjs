@@ -23,6 +23,8 @@ export const packages = {
     name: '@spindlewright/taper',
     description: 'Where a square-taper crank arm seats, what pressing does to it and how far it may turn when worn',
     entries: common,
+    // Names the input of a function that has a page of its own.
+    hidden: ['InputOf'],
   },
   torque: {
     name: '@spindlewright/torque',
