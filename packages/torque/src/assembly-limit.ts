@@ -5,7 +5,7 @@ import { frictionSpec, strengthRange, utilisationSpec } from './domain.ts';
 import { leverArms, torquesOf } from './joint.ts';
 import { propertyClass } from './property-class.ts';
 import { raise } from './raise.ts';
-import { type Thread, threadFields } from './thread.ts';
+import { checkThread, type Thread, threadFields } from './thread.ts';
 
 /** Largest preload of tightening and the torque that makes it, at one exact friction. */
 export interface AssemblyLimit {
@@ -72,7 +72,8 @@ export function yieldOf(
  * @param input - `thread`; `propertyClass`: id such as `8.8`, a record of `propertyClass`, or a yield strength in MPa; `threadFriction`,
  * `bearingFriction` (default: as the thread) above 0 to 1; `bearing` in mm; `utilisation` (default 0.9); `torsion`.
  * @returns Preload in N, torque in Nm, stresses in MPa, all above 0.
- * @throws {@link DomainError} for friction or utilisation outside the domain, an unknown class, or unknown keys.
+ * @throws {@link DomainError} for friction or utilisation outside the domain, an unknown class, a thread whose
+ * sizes contradict each other, or unknown keys.
  * @example
  * ```ts
  * import { assemblyLimit, threadFor } from '@spindlewright/torque';
@@ -106,6 +107,7 @@ export function assemblyLimit(input: {
     torsion: { type: 'choice', values: ['plastic', 'elastic'], optional: true },
   };
   checkInput({ where: 'assemblyLimit', value: withPlainStrength(input), fields });
+  checkThread('assemblyLimit', input.thread);
   checkRing('assemblyLimit', input.bearing);
   const { thread, threadFriction, bearing, utilisation = 0.9 } = input;
   const { bearingFriction = threadFriction } = input;

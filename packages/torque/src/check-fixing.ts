@@ -52,7 +52,8 @@ const TIP = ['lengthUnderHeadMm', 'endGapMm', 'travelMm', 'washerThicknessMm'] a
  * `studLengthMm`, `threadRunoutMm`; `endGapMm`, `travelMm`, `washerThicknessMm`; `head`; `bearing`;
  * `neededEngagementRatio`.
  * @returns The state, the missing fact, both stages in mm (way left below 0: the thread ends first), findings.
- * @throws {@link DomainError} for lengths outside 0 to 500 mm, crossed limits, an unknown kind, or unknown keys.
+ * @throws {@link DomainError} for lengths outside 0 to 500 mm (end gap: -500 to 500), crossed limits, a thread whose sizes
+ * contradict each other, an unknown kind, or unknown keys.
  * @example
  * ```ts
  * import { checkFixing, threadFor } from '@spindlewright/torque';

@@ -1,6 +1,6 @@
 import { checkInput, type FieldSpecs, type LimitsInput } from '@spindlewright/quantity';
 import { type Bearing, bearingSpec, checkRing } from './bearing.ts';
-import { type Thread, threadFields } from './thread.ts';
+import { checkThread, type Thread, threadFields } from './thread.ts';
 
 /** What bolt and nut have in common when they hold an arm on a spindle. */
 export interface FixingSurroundings {
@@ -79,5 +79,7 @@ export function checkFixingInput(where: string, input: FixingBolt | FixingNut): 
     neededEngagementRatio: { type: 'number', unit: 'd', min: 0.1, max: 5, optional: true },
   };
   checkInput({ where, value: input, fields });
+  checkThread(where, input.thread);
+  if (input.spindleThread !== undefined) checkThread(where, input.spindleThread, 'spindleThread');
   if (input.bearing !== undefined) checkRing(where, input.bearing);
 }

@@ -2,7 +2,7 @@ import { checkInput, type FieldSpecs, type Finding } from '@spindlewright/quanti
 import { type Bearing, type BearingRing, bearingFindings, bearingSpec, checkRing, ringOf } from './bearing.ts';
 import { frictionSpec } from './domain.ts';
 import { raise } from './raise.ts';
-import { type Thread, threadFields } from './thread.ts';
+import { checkThread, type Thread, threadFields } from './thread.ts';
 
 /** Formula between torque and preload: the exact long form, its linear form in VDI 2230, or one nut factor. */
 export type TorqueMethod = 'exact' | 'vdi-2230' | 'nut-factor';
@@ -62,7 +62,9 @@ export function checkJoint(where: string, input: unknown, own: FieldSpecs): void
         method: { type: 'choice', values: ['exact', 'vdi-2230', 'nut-factor'], optional: true },
       };
   checkInput({ where, value: input, fields });
-  if (!lumped) checkRing(where, (input as FrictionJoint).bearing);
+  const joint = input as FrictionJoint;
+  checkThread(where, joint.thread);
+  if (!lumped) checkRing(where, joint.bearing);
 }
 
 /** Lever arms in mm: torque in N.mm per newton of preload. @internal */

@@ -30,7 +30,7 @@ export interface PreloadFromTorque extends JointTorques {
  * @param input - `torqueNm` at least 0 in Nm; the joint as in `torqueFromPreload`: friction without unit, bearing in mm.
  * @returns Preload in N, torques in Nm (loosening: below 0 when it unwinds by itself), nut factor, parts, findings.
  * @throws {@link DomainError} for a negative torque, friction outside the domain, a face that its hole leaves nothing
- * of, or unknown keys.
+ * of, a thread whose sizes contradict each other, or unknown keys.
  * @example
  * ```ts
  * import { preloadFromTorque, threadFor } from '@spindlewright/torque';

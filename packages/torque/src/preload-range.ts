@@ -14,7 +14,7 @@ import { frictionSpec, torqueSpec, utilisationSpec } from './domain.ts';
 import { leverArms, type TorqueMethod, unusualFriction } from './joint.ts';
 import { raise } from './raise.ts';
 import { type StrengthUse, strengthUse } from './strength-use.ts';
-import { type Thread, threadFields } from './thread.ts';
+import { checkThread, type Thread, threadFields } from './thread.ts';
 import { toolSpec, toolTorque } from './tool-torque.ts';
 
 /** What the wrench, the friction and the joint may be. */
@@ -91,7 +91,8 @@ export interface PreloadRange {
  * `thread`, `bearing`, `method`, `propertyClass`, `utilisation`.
  * @returns Limits of preload in N, of torque and loosening torque in Nm (below 0: unwinds by itself), the corners, use
  * of the bolt's strength, findings.
- * @throws {@link DomainError} for values outside the domain, crossed limits, an unknown tool or class, unknown keys.
+ * @throws {@link DomainError} for values outside the domain, crossed limits, a thread whose sizes contradict each
+ * other, an unknown tool or class, unknown keys.
  * @example
  * ```ts
  * import { preloadRange, threadFor } from '@spindlewright/torque';
@@ -123,6 +124,7 @@ export function preloadRange(input: PreloadRangeInput): PreloadRange {
     utilisation: utilisationSpec,
   };
   checkInput({ where: 'preloadRange', value: withPlainStrength(input), fields });
+  checkThread('preloadRange', input.thread);
   checkRing('preloadRange', input.bearing);
   const threadFriction = hardLimits(input.threadFriction);
   const bearingFriction = hardLimits(input.bearingFriction);

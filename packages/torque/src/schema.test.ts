@@ -107,6 +107,7 @@ describe('schemas', () => {
     const refused: [z.ZodType, unknown][] = [
       [schemas.torqueFromPreloadInputSchema, { preloadN: 1, ...joint, threadFriction: 1.5 }],
       [schemas.torqueFromPreloadInputSchema, { preloadN: -1, ...joint }],
+      [schemas.threadSchema, { ...thread, pitchMm: 1.25 }],
       [schemas.bearingSchema, { outerDiameterMm: 9, holeDiameterMm: 9 }],
       [schemas.bearingSchema, { outerDiameterMm: 12, squareHoleMm: 12.6 }],
       [schemas.preloadRangeInputSchema, { ...rangeInput, threadFriction: { value: 0.1, standardUncertainty: 0.04 } }],

@@ -30,7 +30,7 @@ import type { SettlingLoss, settlingLoss } from './settling-loss.ts';
 import type { StrengthUse } from './strength-use.ts';
 import type { StrippingEngagement, strippingEngagement } from './stripping-engagement.ts';
 import type { TargetTorque, targetTorque } from './target-torque.ts';
-import type { Thread } from './thread.ts';
+import { type Thread, threadFault } from './thread.ts';
 import type { ToolTorque } from './tool-torque.ts';
 import type { TorqueFromPreload } from './torque-from-preload.ts';
 import type { TorqueTable, TorqueTableRow } from './torque-table.ts';
@@ -59,19 +59,21 @@ const frictionRange = measurandSchema.refine((value) => bounds(value)[0] > 0 && 
 });
 const notNegativeRange = measurandSchema.refine((value) => bounds(value)[0] >= 0, { message: 'at least 0' });
 
-/** Schema of a {@link Thread}. */
-export const threadSchema: z.ZodType<Thread> = z.strictObject({
-  designation: text,
-  majorDiameterMm: positive,
-  pitchMm: positive,
-  pitchDiameterMm: positive,
-  minorDiameterMm: positive,
-  internalMinorDiameterMm: positive,
-  stressDiameterMm: positive,
-  stressAreaMm2: positive,
-  leadAngleDeg: positive.max(20),
-  hand: z.enum(['right', 'left']),
-});
+/** Schema of a {@link Thread}: sizes that belong together. */
+export const threadSchema: z.ZodType<Thread> = z
+  .strictObject({
+    designation: text,
+    majorDiameterMm: positive,
+    pitchMm: positive,
+    pitchDiameterMm: positive,
+    minorDiameterMm: positive,
+    internalMinorDiameterMm: positive,
+    stressDiameterMm: positive,
+    stressAreaMm2: positive,
+    leadAngleDeg: positive.max(20),
+    hand: z.enum(['right', 'left']),
+  })
+  .refine((thread) => threadFault(thread) === undefined, { message: 'the sizes contradict each other' });
 
 /** Schema of a {@link Bearing}: the hole leaves a ring. */
 export const bearingSchema: z.ZodType<Bearing> = z.union([

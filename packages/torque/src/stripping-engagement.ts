@@ -2,7 +2,7 @@ import { checkInput, type FieldSpecs, type Finding } from '@spindlewright/quanti
 import { forceSpec, strengthRange } from './domain.ts';
 import { raise } from './raise.ts';
 import { refuse } from './refuse.ts';
-import { type Thread, threadFields } from './thread.ts';
+import { checkThread, type Thread, threadFields } from './thread.ts';
 
 /** How much thread it takes, or what it carries. */
 export interface StrippingEngagement {
@@ -43,7 +43,8 @@ const fields: FieldSpecs = {
  * @param input - `thread`; `loadN` at least 0 in N; `shearStrengthMPa` above 0 in MPa; limit diameters
  * `externalMajorDiameterMm`, `internalPitchDiameterMm` in mm; `engagementMm` above 0 in mm for the force it carries.
  * @returns Area per length in mm2/mm, engagement in mm and turns, force in N.
- * @throws {@link DomainError} for values outside their domain, a pitch diameter that leaves no thread, or unknown keys.
+ * @throws {@link DomainError} for values outside their domain, a pitch diameter that leaves no thread, a thread
+ * whose sizes contradict each other, or unknown keys.
  * @example
  * ```ts
  * import { strippingEngagement, threadFor } from '@spindlewright/torque';
@@ -67,6 +68,7 @@ export function strippingEngagement(input: {
   engagementMm?: number;
 }): StrippingEngagement {
   checkInput({ where: 'strippingEngagement', value: input, fields });
+  checkThread('strippingEngagement', input.thread);
   const { thread, loadN, shearStrengthMPa } = input;
   const major = input.externalMajorDiameterMm ?? thread.majorDiameterMm;
   const pitchDiameter = input.internalPitchDiameterMm ?? thread.pitchDiameterMm;

@@ -1,4 +1,5 @@
 import type { FieldSpecs } from '@spindlewright/quantity';
+import { refuse } from './refuse.ts';
 
 /** Which way a thread tightens: `right` = clockwise, seen from the head. */
 export type Hand = 'right' | 'left';
@@ -42,6 +43,48 @@ export const threadFields: FieldSpecs = {
   leadAngleDeg: { type: 'number', unit: 'deg', above: 0, max: 20 },
   hand: { type: 'choice', values: ['right', 'left'] },
 };
+
+/** A size of a record that contradicts the others. @internal */
+export interface ThreadFault {
+  field: keyof Thread;
+  received: string;
+  allowed: string;
+}
+
+/**
+ * Finds the first size that contradicts the rest of a record, as when two threads were mixed; undefined when none does.
+ * Basic sizes are plain fractions of the pitch; the widths let printed, rounded or measured sizes of the same thread pass
+ * and the next pitch of a series not (judgement). @internal
+ */
+export function threadFault(thread: Thread): ThreadFault | undefined {
+  const { majorDiameterMm, pitchMm, pitchDiameterMm, minorDiameterMm, stressDiameterMm } = thread;
+  const depthMm = majorDiameterMm - pitchDiameterMm;
+  const areaMm2 = (Math.PI / 4) * stressDiameterMm ** 2;
+  const leadDeg = (Math.atan(pitchMm / (Math.PI * pitchDiameterMm)) * 180) / Math.PI;
+  const spans = [
+    ['pitchDiameterMm', 0, majorDiameterMm],
+    // Basic: 0.6495 P between major and pitch diameter, 1.2269 P (metric) or 1.2990 P (inch) between major and minor.
+    ['pitchMm', depthMm / 0.75, depthMm / 0.55],
+    ['minorDiameterMm', majorDiameterMm - 1.4 * pitchMm, majorDiameterMm - pitchMm],
+    ['internalMinorDiameterMm', minorDiameterMm, pitchDiameterMm],
+    ['stressDiameterMm', minorDiameterMm, pitchDiameterMm],
+    ['stressAreaMm2', 0.98 * areaMm2, 1.02 * areaMm2],
+    // The formulas take the pitch for the lead, so that a thread of several starts is refused here too.
+    ['leadAngleDeg', leadDeg - 0.1, leadDeg + 0.1],
+  ] as const;
+  for (const [field, from, to] of spans) {
+    if (thread[field] >= from && thread[field] <= to) continue;
+    const allowed = `${Number(from.toPrecision(4))} to ${Number(to.toPrecision(4))}, to go with the other sizes`;
+    return { field, received: String(thread[field]), allowed };
+  }
+  return undefined;
+}
+
+/** Refuses a record that contradicts itself. @internal */
+export function checkThread(where: string, thread: Thread, path = 'thread'): void {
+  const fault = threadFault(thread);
+  if (fault !== undefined) throw refuse(where, `${path}.${fault.field}`, fault.received, fault.allowed);
+}
 
 // Height of the sharp 60 degree triangle per pitch, sqrt(3)/2; every basic size is a plain fraction of it.
 const HEIGHT_PER_PITCH = 0.8660254037844386;

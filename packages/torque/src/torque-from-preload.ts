@@ -40,7 +40,7 @@ export interface TorqueFromPreload extends JointTorques {
  * `method`. With `method: 'nut-factor'` a `nutFactor` may stand in place of frictions and bearing.
  * @returns Torques in Nm (loosening: below 0 when it unwinds by itself), nut factor, parts of the torque, findings.
  * @throws {@link DomainError} for a negative preload, friction outside the domain, a face that its hole leaves nothing
- * of, or unknown keys.
+ * of, a thread whose sizes contradict each other, or unknown keys.
  * @example
  * ```ts
  * import { metricThread, torqueFromPreload } from '@spindlewright/torque';

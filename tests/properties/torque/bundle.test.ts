@@ -31,7 +31,7 @@ describe('bundles', () => {
     ['wrenchSetting', 5600],
     ['torqueFromPreload', 7100],
     ['threadFor', 7100],
-    ['checkFixing', 7800],
+    ['checkFixing', 8600],
     ['assemblyLimit', 8600],
     ['preloadRange', 10_000],
   ])('of %s alone stay below %i bytes, compressed', async (name, budget) => {
