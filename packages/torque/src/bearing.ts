@@ -41,7 +41,7 @@ export const isSquare = (bearing: Bearing): bearing is SquareBearing => Object.h
 
 /** Description of the field `bearing`, by the kind of hole that came. @internal */
 export const bearingSpec = (input: unknown): FieldSpec => {
-  const bearing = (input as { bearing?: unknown } | null)?.bearing;
+  const bearing = (input as { bearing?: unknown } | null | undefined)?.bearing;
   const square = typeof bearing === 'object' && bearing !== null && Object.hasOwn(bearing, 'squareHoleMm');
   return { type: 'object', fields: square ? squareFields : roundFields };
 };
@@ -50,14 +50,14 @@ export const bearingSpec = (input: unknown): FieldSpec => {
 const THINNEST_MM = 0.01;
 
 /** Refuses a hole that leaves nothing to bear on. @internal */
-export function checkRing(where: string, bearing: Bearing): void {
+export function checkRing(where: string, bearing: Bearing, path = 'bearing'): void {
   const across = isSquare(bearing) ? bearing.squareHoleMm : bearing.holeDiameterMm;
-  const path = isSquare(bearing) ? 'bearing.squareHoleMm' : 'bearing.holeDiameterMm';
   if (across > bearing.outerDiameterMm - THINNEST_MM) {
-    throw refuse(where, path, String(across), `below the outer diameter, ${bearing.outerDiameterMm} mm, by 0.01 mm`);
+    const hole = `${path}.${isSquare(bearing) ? 'squareHoleMm' : 'holeDiameterMm'}`;
+    throw refuse(where, hole, String(across), `below the outer diameter, ${bearing.outerDiameterMm} mm, by 0.01 mm`);
   }
   if (isSquare(bearing) && (bearing.cornerReliefMm ?? 0) > bearing.squareHoleMm / 2) {
-    throw refuse(where, 'bearing.cornerReliefMm', String(bearing.cornerReliefMm), 'at most half the square');
+    throw refuse(where, `${path}.cornerReliefMm`, String(bearing.cornerReliefMm), 'at most half the square');
   }
 }
 

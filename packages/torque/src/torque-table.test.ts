@@ -42,8 +42,53 @@ describe('torqueTable', () => {
     expect(torqueTable(input).utilisation).toBe(0.9);
     expect(refusal(() => torqueTable({ ...input, joints: [] })).path).toBe('joints');
     expect(refusal(() => torqueTable({ ...input, frictions: [0] })).path).toBe('frictions[0]');
-    expect(refusal(() => torqueTable({ ...input, propertyClasses: ['7.7'] })).path).toBe('propertyClass');
-    expect(refusal(() => torqueTable({ ...input, joints: [{ ...m8, hand: 1 }] as never })).path).toBe('hand');
+    expect(refusal(() => torqueTable({ ...input, propertyClasses: ['7.7'] })).path).toBe('propertyClasses[0]');
     expect(refusal(() => torqueTable(null as never)).path).toBe('joints');
+    expect(refusal(() => torqueTable(undefined as never)).path).toBe('joints');
+  });
+
+  it('refuses what else a joint may carry, so that nothing in it overrides the table', () => {
+    const input = { propertyClasses: ['8.8'], frictions: [0.1] };
+    for (const key of ['bearingFriction', 'threadFriction', 'utilisation', 'propertyClass', 'torsion', 'hand']) {
+      const error = refusal(() => torqueTable({ ...input, joints: [m8, { ...m8, [key]: 0.2 }] as never }));
+      expect(error.path).toBe(`joints[1].${key}`);
+    }
+  });
+
+  it.each([
+    [null, 'joints[1]'],
+    [undefined, 'joints[1]'],
+    [{ thread: m8.thread }, 'joints[1].bearing'],
+    [{ bearing: m8.bearing }, 'joints[1].thread'],
+    [{ ...m8, thread: { ...m8.thread, pitchMm: -1 } }, 'joints[1].thread.pitchMm'],
+    [{ ...m8, thread: { ...m8.thread, pitchMm: 100 } }, 'joints[1].thread.pitchMm'],
+    [{ ...m8, bearing: { outerDiameterMm: 9, holeDiameterMm: 9 } }, 'joints[1].bearing.holeDiameterMm'],
+    [{ ...m8, bearing: { outerDiameterMm: 12, squareHoleMm: 12.6 } }, 'joints[1].bearing.squareHoleMm'],
+    [
+      { ...m8, bearing: { outerDiameterMm: 20, squareHoleMm: 12.6, cornerReliefMm: 7 } },
+      'joints[1].bearing.cornerReliefMm',
+    ],
+  ])('names the joint in which %j is at fault', (joint, path) => {
+    const input = { propertyClasses: ['8.8'], frictions: [0.1], joints: [m8, joint] };
+    expect(refusal(() => torqueTable(input as never)).path).toBe(path);
+  });
+
+  it('refuses a hole in the list of joints', () => {
+    const joints = [m8, m10];
+    delete joints[0];
+    const input = { joints, propertyClasses: ['8.8'], frictions: [0.1] };
+    expect(refusal(() => torqueTable(input)).path).toBe('joints[0]');
+  });
+
+  it('names the class that is unknown, and the joint in which a class is not made', () => {
+    const m20 = {
+      thread: metricThread({ nominalDiameterMm: 20, pitchMm: 1.5 }),
+      bearing: { outerDiameterMm: 30, holeDiameterMm: 22 },
+    };
+    const input = { joints: [m8, m20], frictions: [0.1] };
+    const unknown = refusal(() => torqueTable({ ...input, propertyClasses: ['8.8', '8,8'] }));
+    expect(unknown).toMatchObject({ path: 'propertyClasses[1]', nearest: '8.8' });
+    const absent = refusal(() => torqueTable({ ...input, propertyClasses: ['9.8'] }));
+    expect(absent).toMatchObject({ path: 'joints[1].thread.majorDiameterMm', received: '20' });
   });
 });

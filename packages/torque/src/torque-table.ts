@@ -1,9 +1,10 @@
-import { checkInput, type FieldSpecs } from '@spindlewright/quantity';
-import { assemblyLimit } from './assembly-limit.ts';
-import type { Bearing } from './bearing.ts';
+import { checkInput, type FieldSpecs, isDomainError } from '@spindlewright/quantity';
+import { type AssemblyLimit, assemblyLimit } from './assembly-limit.ts';
+import { type Bearing, bearingSpec, checkRing } from './bearing.ts';
 import { dataEdition } from './data-edition.ts';
 import { frictionSpec, utilisationSpec } from './domain.ts';
-import type { Thread } from './thread.ts';
+import { refuse } from './refuse.ts';
+import { checkThread, type Thread, threadFields } from './thread.ts';
 
 /** One line of a torque table. */
 export interface TorqueTableRow {
@@ -31,13 +32,21 @@ export interface TorqueTable {
   dataEdition: string;
 }
 
+/** One combination of the table. */
+interface Combination {
+  joint: { thread: Thread; bearing: Bearing };
+  jointPath: string;
+  propertyClass: string;
+  classPath: string;
+  friction: number;
+  utilisation: number;
+}
+
+const WHERE = 'torqueTable';
+
 const fields: FieldSpecs = {
-  joints: {
-    type: 'list',
-    minLength: 1,
-    // Each joint is checked field by field where its limit is worked out.
-    item: { type: 'object', fields: {} },
-  },
+  // Which fields a joint has depends on its face, so each is checked by itself.
+  joints: { type: 'list', minLength: 1, item: { type: 'object', fields: {} } },
   propertyClasses: { type: 'list', minLength: 1, item: { type: 'text' } },
   frictions: { type: 'list', minLength: 1, item: frictionSpec },
   utilisation: utilisationSpec,
@@ -57,7 +66,8 @@ const fields: FieldSpecs = {
  * @param input - `joints`: threads with their bearing faces in mm; `propertyClasses`: ids; `frictions` above 0 to 1;
  * `utilisation` above 0 to 1 (default 0.9).
  * @returns Lines with preload in N and torque in Nm, and their provenance.
- * @throws {@link DomainError} for empty lists, values outside their domain, an unknown class, or unknown keys.
+ * @throws {@link DomainError} for empty lists, values outside their domain, a thread whose sizes contradict
+ * each other, a class that is unknown or not made in a size, or unknown keys.
  * @example
  * ```ts
  * import { threadFor, torqueTable } from '@spindlewright/torque';
@@ -76,14 +86,16 @@ export function torqueTable(input: {
   frictions: readonly number[];
   utilisation?: number;
 }): TorqueTable {
-  const joints = Array.isArray(input?.joints) ? input.joints.map(() => ({})) : input?.joints;
-  checkInput({ where: 'torqueTable', value: { ...input, joints }, fields });
+  const joints = Array.isArray(input?.joints) ? Array.from(input.joints, () => ({})) : input?.joints;
+  checkInput({ where: WHERE, value: { ...input, joints }, fields });
+  for (const [index, joint] of input.joints.entries()) checkTableJoint(joint, index);
   const { utilisation = 0.9 } = input;
   const sources = new Set<string>();
-  const rows = input.joints.flatMap((joint) =>
-    input.propertyClasses.flatMap((propertyClass) =>
+  const rows = input.joints.flatMap((joint, i) =>
+    input.propertyClasses.flatMap((propertyClass, k) =>
       input.frictions.map((friction): TorqueTableRow => {
-        const limit = assemblyLimit({ ...joint, propertyClass, threadFriction: friction, utilisation });
+        const paths = { jointPath: `joints[${i}]`, classPath: `propertyClasses[${k}]` };
+        const limit = limitOf({ joint, propertyClass, friction, utilisation, ...paths });
         for (const id of limit.sources) sources.add(id);
         const { preloadN, torqueNm } = limit;
         return { designation: joint.thread.designation, propertyClass, friction, preloadN, torqueNm };
@@ -91,4 +103,26 @@ export function torqueTable(input: {
     ),
   );
   return { rows, utilisation, sources: [...sources].sort(), dataEdition };
+}
+
+function checkTableJoint(joint: { thread: Thread; bearing: Bearing }, index: number): void {
+  const path = `joints[${index}]`;
+  const spec: FieldSpecs = {
+    thread: { type: 'object', fields: threadFields },
+    bearing: bearingSpec(joint),
+  };
+  checkInput({ where: WHERE, value: { [path]: joint }, fields: { [path]: { type: 'object', fields: spec } } });
+  checkThread(WHERE, joint.thread, `${path}.thread`);
+  checkRing(WHERE, joint.bearing, `${path}.bearing`);
+}
+
+/** The limit of one combination; a class that it refuses is named by its place in the lists. */
+function limitOf({ joint, jointPath, propertyClass, classPath, friction, utilisation }: Combination): AssemblyLimit {
+  try {
+    return assemblyLimit({ ...joint, propertyClass, threadFriction: friction, utilisation });
+  } catch (error) {
+    if (!isDomainError(error)) throw error;
+    const path = error.path === 'propertyClass' ? classPath : `${jointPath}.thread.majorDiameterMm`;
+    throw refuse(WHERE, path, error.received, error.allowed, error.nearest);
+  }
 }
