@@ -43,6 +43,36 @@ describe('column conversions', () => {
     expect(preloadN[0]).toBeGreaterThan(0);
   });
 
+  it('mark texts, however much they read like a number', () => {
+    const joint = {
+      ...base,
+      threadFriction: [0.1, '0.1', 0.1, 0.1, null],
+      bearingFriction: [0.1, 0.1, '0.1', 0.1, 0.1],
+    };
+    const values = [40, 40, 40, '40', 40];
+    const marked = [0, 1, 1, 1, 1];
+    const preloads = preloadFromTorqueColumns({ ...joint, torqueNm: values } as never);
+    expect(Array.from(preloads.refused)).toEqual(marked);
+    expect(Array.from(preloads.preloadN.slice(1))).toEqual([0, 0, 0, 0]);
+    const torques = torqueFromPreloadColumns({ ...joint, preloadN: values } as never);
+    expect(Array.from(torques.refused)).toEqual(marked);
+  });
+
+  it('refuse what is no input at all, and columns that only look like some', () => {
+    const joint = { ...base, threadFriction: 0.1, bearingFriction: 0.1 };
+    for (const nothing of [undefined, null, 5, 'text', []]) {
+      expect(refusal(() => preloadFromTorqueColumns(nothing as never)).path).toBe('torqueNm');
+      expect(refusal(() => torqueFromPreloadColumns(nothing as never)).path).toBe('preloadN');
+    }
+    for (const column of ['40', { length: 1, 0: 40 }, { length: Number.NaN }, new DataView(new ArrayBuffer(8))]) {
+      expect(refusal(() => preloadFromTorqueColumns({ ...joint, torqueNm: column as never })).path).toBe('torqueNm');
+    }
+    for (const friction of ['0.1', { length: 1, 0: 0.1 }, null]) {
+      const odd = { ...joint, torqueNm: [40], threadFriction: friction as never };
+      expect(refusal(() => preloadFromTorqueColumns(odd)).path).toBe('threadFriction');
+    }
+  });
+
   it('refuse what is wrong with the whole', () => {
     const joint = { ...base, threadFriction: 0.1, bearingFriction: 0.1 };
     expect(refusal(() => preloadFromTorqueColumns({ ...joint, torqueNm: 40 as never })).path).toBe('torqueNm');

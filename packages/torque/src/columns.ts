@@ -23,15 +23,14 @@ export interface ColumnJoint {
 /** Runs over the rows: `convert(value, arm in mm)` gives the result; bad rows are marked, never thrown. @internal */
 export function convertColumn(
   where: string,
-  values: { path: string; column: NumberColumn },
-  joint: ColumnJoint,
+  path: string,
+  input: ColumnJoint,
   convert: (value: number, armMm: number) => number,
 ): { out: Float64Array; refused: Uint8Array } {
+  const { [path]: column, ...rest } = (input ?? {}) as unknown as Record<string, unknown>;
+  const joint = rest as unknown as ColumnJoint;
   const { thread, bearing, method = 'exact' } = joint;
-  const { column, path } = values;
-  if (typeof column !== 'object' || column === null || typeof column.length !== 'number') {
-    throw refuse(where, path, 'no column', 'an array of numbers or a Float64Array');
-  }
+  if (!isColumn(column)) throw refuse(where, path, 'no column', 'an array of numbers or a Float64Array');
   // Numbers in the rows are judged row by row; everything else once, as for a single conversion.
   checkJoint(where, { ...joint, threadFriction: 0.1, bearingFriction: 0.1 }, {});
   const ring = ringOf(bearing);
@@ -41,7 +40,7 @@ export function convertColumn(
   const out = new Float64Array(length);
   const refused = new Uint8Array(length);
   for (let row = 0; row < length; row++) {
-    const value = column[row] ?? Number.NaN;
+    const value = numberAt(column, row);
     const friction = { threadFriction: threadFriction(row), bearingFriction: bearingFriction(row) };
     const good = value >= 0 && value <= 1e9 && inDomain(friction.threadFriction) && inDomain(friction.bearingFriction);
     if (good) out[row] = convert(value, leverArms({ thread, bearing, method, ...friction }, ring).tightenMm);
@@ -50,12 +49,21 @@ export function convertColumn(
   return { out, refused };
 }
 
+const isColumn = (column: unknown): column is NumberColumn =>
+  Array.isArray(column) || (ArrayBuffer.isView(column) && 'length' in column);
+
+/** What is no number, a text that reads like one included, counts as not a number. */
+const numberAt = (column: NumberColumn, row: number): number => {
+  const value: unknown = column[row];
+  return typeof value === 'number' ? value : Number.NaN;
+};
+
 const inDomain = (friction: number): boolean => friction > 0 && friction <= 1;
 
 function reader(where: string, path: string, column: number | NumberColumn, length: number): (row: number) => number {
   if (typeof column === 'number') return () => column;
-  if (typeof column !== 'object' || column === null || column.length !== length) {
+  if (!isColumn(column) || column.length !== length) {
     throw refuse(where, path, 'no number and no column of that length', `a number, or a column of ${length}`);
   }
-  return (row) => column[row] ?? Number.NaN;
+  return (row) => numberAt(column, row);
 }
