@@ -5,6 +5,7 @@ import lossFile from '../data/losses.json' with { type: 'json' };
 import scaleFile from '../data/scale.json' with { type: 'json' };
 import taperFile from '../data/square-taper.json' with { type: 'json' };
 import reasonFile from '../data/square-taper-reasons.json' with { type: 'json' };
+import workshopFile from '../data/workshop.json' with { type: 'json' };
 import {
   dataEdition,
   listBesideSigns,
@@ -16,7 +17,7 @@ import {
 } from './data.ts';
 import { ACTIONS, BESIDES, CAUSES, CHECK_OUTCOMES, KINDS, MEASUREMENTS, MODELLED_JOINTS } from './ids.ts';
 import { messages } from './messages/en.ts';
-import { jointLoss } from './model-data.ts';
+import { jointLoss, LOSSES } from './model-data.ts';
 import type { CheckId } from './types.ts';
 
 // JSON imports have no literal types, so every id in the files is compared with the ids of the package here.
@@ -75,6 +76,7 @@ describe('rows of likelihoods', () => {
     );
   });
 
+  // The file is written anew by running this test with `-u`.
   it('the records carry a reason each, and the CSV file holds the same', async () => {
     const records = listLikelihoods();
     expect(new Set(records.map(({ id }) => id)).size).toBe(records.length);
@@ -185,6 +187,11 @@ describe('losses', () => {
         if (action !== 'ride') expect(jointLoss(action, kind), action).toBeLessThan(jointLoss('ride', kind));
       }
     }
+    for (const { ruledOutBy = {}, onlyAfter = {} } of Object.values(LOSSES.actions)) {
+      for (const [check, outcomes] of [...Object.entries(ruledOutBy), ...Object.entries(onlyAfter)]) {
+        for (const outcome of outcomes) expect(outcomesOf(check)).toContain(outcome);
+      }
+    }
     for (const { joint } of Object.values(lossFile.actions)) {
       expect(Object.keys(joint).filter((id) => id !== 'default' && !(KINDS as readonly string[]).includes(id))).toEqual(
         [],
@@ -218,9 +225,12 @@ describe('stop signs, incompatible answers, checks', () => {
   it('have words in the table of messages', () => {
     const wanted = [
       ...CAUSES.map((id) => `cause-${id}`),
-      ...checkFile.checks.flatMap(({ access, tools }) => [`access-${access}`, ...tools.map((tool) => `tool-${tool}`)]),
-      ...Object.values(lossFile.actions).map(({ part }) => `part-${part}`),
+      ...checkFile.checks.map(({ access }) => `access-${access}`),
+      ...Object.values(workshopFile.tools).flatMap((tools) => tools.map((tool) => `tool-${tool}`)),
+      ...Object.values(workshopFile.parts).map((part) => `part-${part}`),
     ];
+    expect(Object.keys(workshopFile.tools)).toEqual(Object.keys(CHECK_OUTCOMES));
+    expect(Object.keys(workshopFile.parts)).toEqual(ACTIONS);
     for (const code of wanted) expect(messages[code], code).toBeDefined();
   });
 });

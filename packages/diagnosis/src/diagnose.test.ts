@@ -1,7 +1,7 @@
 import { isDomainError } from '@spindlewright/quantity';
 import { describe, expect, expectTypeOf, it } from 'vitest';
 import { diagnose } from './diagnose.ts';
-import type { DiagnoseInput, Diagnosis, Observations, OutcomeOf } from './types.ts';
+import type { ActionId, DiagnoseInput, Diagnosis, Observations, OutcomeOf } from './types.ts';
 
 const joint = 'square-taper-jis' as const;
 const leading = (observations: Observations): string | undefined => diagnose({ joint, observations }).conditions[0]?.id;
@@ -94,9 +94,30 @@ describe('diagnose', () => {
     expect(at('non-drive')).toBeGreaterThan(at('drive'));
   });
 
-  it('never calls tightening the answer to a bolt that is tight', () => {
-    const { actions } = diagnose({ joint, observations: { 'bolt-on-arrival': 'tight' } });
-    expect(actions.find(({ id }) => id === 'tighten-and-recheck')?.admissible).toBe(false);
+  it('takes no action for an answer that nothing speaks for', () => {
+    const admissible = (id: ActionId, observations: Observations): boolean | undefined =>
+      diagnose({ joint, observations }).actions.find((action) => action.id === id)?.admissible;
+    expect(admissible('tighten-and-recheck', { 'bolt-on-arrival': 'tight' })).toBe(false);
+    expect(admissible('tighten-and-recheck', {})).toBe(false);
+    expect(admissible('tighten-and-recheck', { 'bolt-on-arrival': 'finger-loose' })).toBe(true);
+    expect(admissible('look-elsewhere', { 'creak-under-load': 'none' })).toBe(false);
+    expect(admissible('look-elsewhere', { 'creak-under-load': 'each-pedal-stroke' })).toBe(true);
+    expect(admissible('service-bearing', { 'bearing-turning': 'smooth' })).toBe(false);
+    expect(admissible('service-bearing', { 'play-at-arm': 'both-arms-together' })).toBe(true);
+  });
+
+  it('what a reading stands for rules actions out as a word does', () => {
+    const { actions } = diagnose({
+      joint,
+      observations: {},
+      measurements: {
+        torqueAtFirstMovementNm: { value: 40, standardUncertainty: 1 },
+        endGapMm: { value: 0, standardUncertainty: 0.05 },
+      },
+    });
+    const ruledOut = actions.flatMap(({ id, admissible }) => (admissible ? [] : [id]));
+    expect(ruledOut).toContain('tighten-and-recheck');
+    expect(ruledOut).toContain('ride');
   });
 });
 
@@ -184,9 +205,9 @@ describe('contradictions', () => {
       'end-gap': 'clear',
     };
     expect(diagnose({ joint, observations: healthy }).contradictions).toEqual([]);
-    const odd = diagnose({ joint, observations: { ...healthy, 'arm-alignment': 'in-line', 'shoulder-gap': 'wide' } });
+    const odd = diagnose({ joint, observations: { ...healthy, 'arm-alignment': 'out-of-line' } });
     expect(odd.contradictions).toMatchObject([
-      { code: 'contradiction-unexplained', values: { check: 'shoulder-gap', outcome: 'wide' } },
+      { code: 'contradiction-unexplained', values: { check: 'arm-alignment', outcome: 'out-of-line' } },
     ]);
     expect(odd.action).not.toBe('ride');
     expect(odd.doNotRide).toBe(true);

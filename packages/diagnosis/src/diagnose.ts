@@ -4,7 +4,7 @@ import { type Case, checkCase } from './check-case.ts';
 import { contradictionsOf } from './contradictions.ts';
 import { leavesInUse, priceActions, unsafeProbability } from './decide.ts';
 import { evidenceOf } from './evidence.ts';
-import { exclusionsOf } from './exclusions.ts';
+import { type Answer, exclusionsOf } from './exclusions.ts';
 import { BESIDES, CAUSES, CONDITIONS } from './ids.ts';
 import { type Item, itemsOf } from './items.ts';
 import { messages } from './messages/findings.ts';
@@ -59,7 +59,13 @@ export function diagnose(input: DiagnoseInput): Diagnosis {
   const byCondition = conditionsOf(at);
   const conditions = ranked(CONDITIONS, byCondition);
   const contradictions = contradictionsOf(model, items, (check) => subject.answers[check], byCondition);
-  const excluded = excludedBy(subject, items, contradictions.length > 0);
+  const answers = answersOf(subject, items);
+  // A contradiction means that something was misread, so nothing that was read may send anybody riding.
+  const excludedWith = (more: readonly Answer[]): ReadonlySet<ActionId> => {
+    const found = exclusionsOf([...answers, ...more]);
+    return contradictions.length > 0 ? found.add('ride') : found;
+  };
+  const excluded = excludedWith([]);
   const actions = priceActions(at, excluded);
   const action = actions.find((entry) => entry.admissible)?.id ?? 'remove-and-inspect';
   const doNotRide = excluded.has('ride') || !leavesInUse(action) || unsafeProbability(at) > LOSSES.doNotRideAbove;
@@ -73,7 +79,7 @@ export function diagnose(input: DiagnoseInput): Diagnosis {
     action,
     actions,
     doNotRide,
-    nextChecks: nextChecksOf(model, weights, subject, excluded, action),
+    nextChecks: nextChecksOf(model, weights, subject, excludedWith, action),
     evidence: evidenceOf(model, items, leading),
     contradictions,
     cautions: cautionsOf({
@@ -93,15 +99,11 @@ const ranked = <Id extends string>(ids: readonly Id[], probabilities: ArrayLike<
     .map((id, index) => ({ id, probability: probabilities[index] ?? 0 }))
     .sort((a, b) => b.probability - a.probability);
 
-// A contradiction means that something was misread, so nothing that was read may send anybody riding.
-function excludedBy(subject: Case, items: readonly Item[], contradicted: boolean): Set<ActionId> {
-  const said = (Object.entries(subject.answers) as [CheckId, readonly string[]][]).flatMap(([check, outcomes]) =>
-    outcomes.flatMap((outcome) => exclusionsOf(check, outcome)),
-  );
-  const read = items.flatMap(({ check, outcomes, reading }) =>
-    reading === undefined ? [] : outcomes.flatMap((outcome) => exclusionsOf(check, outcome)),
-  );
-  return new Set<ActionId>([...said, ...read, ...(contradicted ? (['ride'] as const) : [])]);
+/** Every answer, what readings stand for included. */
+function answersOf(subject: Case, items: readonly Item[]): Answer[] {
+  const said = Object.entries(subject.answers) as [CheckId, readonly string[]][];
+  const read = items.map(({ check, outcomes }): [CheckId, readonly string[]] => [check, outcomes]);
+  return [...said, ...read].flatMap(([check, outcomes]) => outcomes.map((outcome) => ({ check, outcome })));
 }
 
 function findingsOf(

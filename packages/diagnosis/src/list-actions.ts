@@ -1,7 +1,7 @@
 import { ACTIONS } from './ids.ts';
 import { words } from './messages/words.ts';
-import { LOSSES } from './model-data.ts';
 import type { ActionId } from './types.ts';
+import { WORKSHOP } from './workshop-data.ts';
 
 /** An action and the part that it needs. */
 export interface ActionDescription {
@@ -34,12 +34,12 @@ export interface ActionDescription {
  * import { listActions } from '@spindlewright/diagnosis';
  * listActions().find((action) => action.id === 'replace-fixing')?.part; // => 'fixing'
  * ```
- * @see The data file `losses.json` of this package.
+ * @see The data file `workshop.json` of this package.
  */
 export function listActions(): ActionDescription[] {
   return ACTIONS.map((id) => {
     const code = `action-${id}`;
-    const { part } = LOSSES.actions[id];
+    const part = WORKSHOP.parts[id];
     return { id, part, partText: words[`part-${part}`] ?? part, code, text: words[code] ?? id };
   });
 }

@@ -4,6 +4,7 @@ import { words } from './messages/words.ts';
 import { modelFor } from './model.ts';
 import { type Access, CHECK_DATA } from './model-data.ts';
 import type { CheckId, JointId, OutcomeId } from './types.ts';
+import { WORKSHOP } from './workshop-data.ts';
 
 /** An outcome of a check, in plain words. */
 export interface OutcomeDescription {
@@ -83,7 +84,7 @@ export function listChecks(joint?: JointId): CheckDescription[] {
   const applicable = joint === undefined ? undefined : modelFor(undefined).checks;
   return CHECK_DATA.checks
     .filter(({ id }) => applicable === undefined || applicable.includes(id))
-    .map(({ id, minutes, access, tools }) => {
+    .map(({ id, minutes, access }) => {
       const opening = CHECK_DATA.access[access];
       return {
         id,
@@ -99,7 +100,11 @@ export function listChecks(joint?: JointId): CheckDescription[] {
         accessText: words[`access-${access}`] ?? access,
         accessMinutes: opening.minutes,
         wearMinutes: opening.wearMinutes,
-        tools: tools.map((tool) => ({ id: tool, code: `tool-${tool}`, text: words[`tool-${tool}`] ?? tool })),
+        tools: WORKSHOP.tools[id].map((tool) => ({
+          id: tool,
+          code: `tool-${tool}`,
+          text: words[`tool-${tool}`] ?? tool,
+        })),
         destroys: opening.destroys.filter((other) => other !== id),
         before: CHECK_DATA.checks
           .filter((other) => other.id !== id && CHECK_DATA.access[other.access].destroys.includes(id))

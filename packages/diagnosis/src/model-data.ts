@@ -79,7 +79,6 @@ export interface CheckData {
     id: CheckId;
     minutes: number;
     access: Access;
-    tools: readonly string[];
     /** Outcomes of other checks after which this one tells nothing. */
     pointlessAfter?: Readonly<Partial<Record<CheckId, readonly string[]>>>;
   }[];
@@ -95,9 +94,11 @@ export interface LossData {
     Record<
       ActionId,
       {
-        part: string;
         takesArmOff?: boolean;
+        /** Answers after which the action is no answer. */
         ruledOutBy?: Readonly<Partial<Record<CheckId, readonly string[]>>>;
+        /** Answers of which one is wanted before the action can be one. */
+        onlyAfter?: Readonly<Partial<Record<CheckId, readonly string[]>>>;
         /** Loss by condition; `default` for those not named. */
         joint: Readonly<Partial<Record<KindId, number>>> & { default: number };
       }

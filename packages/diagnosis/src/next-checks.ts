@@ -1,6 +1,6 @@
 import type { Case } from './check-case.ts';
 import { decisionLoss } from './decide.ts';
-import { exclusionsOf } from './exclusions.ts';
+import type { Answer } from './exclusions.ts';
 import { CHECK_OUTCOMES } from './ids.ts';
 import { factorOf } from './items.ts';
 import type { Model } from './model.ts';
@@ -26,10 +26,10 @@ export function nextChecksOf(
   model: Model,
   weights: Float64Array,
   { asked, answers }: Case,
-  excluded: ReadonlySet<ActionId>,
+  excludedWith: (more: readonly Answer[]) => ReadonlySet<ActionId>,
   action: ActionId,
 ): NextCheck[] {
-  const now = decisionLoss(marginalsOf(model, weights), excluded);
+  const now = decisionLoss(marginalsOf(model, weights), excludedWith([]));
   const done = new Set(CHECK_DATA.checks.filter(({ id }) => asked.has(id)).map(({ access }) => access));
   const lost = new Set([...done].flatMap((access) => CHECK_DATA.access[access].destroys));
   const pointless = ({ pointlessAfter = {} }: (typeof CHECK_DATA.checks)[number]): boolean =>
@@ -47,7 +47,7 @@ export function nextChecksOf(
   for (const { id, access, minutes: own } of open) {
     const effort = effortOf(access, done, LOSSES.actions[action].takesArmOff === true);
     const minutes = own + effort.minutes;
-    const gain = now - lossAfter(model, weights, id, excluded);
+    const gain = now - lossAfter(model, weights, id, excludedWith);
     if (gain <= (action === 'remove-and-inspect' ? NO_GAIN_MINUTES : minutes + effort.wearMinutes)) continue;
     const first = open.filter((other) => CHECK_DATA.access[access].destroys.includes(other.id));
     if (first.length === 0) offer({ check: id, gain, minutes, rate: gain / minutes });
@@ -75,14 +75,18 @@ function effortOf(
 }
 
 /** Expected loss of the best action once the check has been made, over its outcomes. */
-function lossAfter(model: Model, weights: Float64Array, check: CheckId, excluded: ReadonlySet<ActionId>): number {
+function lossAfter(
+  model: Model,
+  weights: Float64Array,
+  check: CheckId,
+  excludedWith: (more: readonly Answer[]) => ReadonlySet<ActionId>,
+): number {
   let total = 0;
   let loss = 0;
   for (const outcome of CHECK_OUTCOMES[check]) {
     const after = marginalsOf(model, weights, factorOf(model, check, [outcome]));
     total += after.sum;
-    const own = exclusionsOf(check, outcome);
-    loss += after.sum * decisionLoss(after, own.length === 0 ? excluded : new Set([...excluded, ...own]));
+    loss += after.sum * decisionLoss(after, excludedWith([{ check, outcome }]));
   }
   return loss / total;
 }

@@ -35,6 +35,7 @@ export type Side = 'drive' | 'non-drive';
 /** A word of the frequency scale. */
 export type FrequencyWord =
   | 'never-say-never'
+  | 'hardly-ever'
   | 'almost-never'
   | 'rarely'
   | 'seldom'

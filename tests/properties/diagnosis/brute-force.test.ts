@@ -10,8 +10,11 @@ import {
 } from '@spindlewright/diagnosis';
 import { listBesideSigns, listCauses, listLikelihoods } from '@spindlewright/diagnosis/data';
 import fc from 'fast-check';
-import { expect, it } from 'vitest';
+import { expect, it, vi } from 'vitest';
 import { outcomesByCheck } from './generators.ts';
+
+// A hundred cases a property, on a machine that may be busy.
+vi.setConfig({ testTimeout: 60_000 });
 
 const likelihoods = new Map(listLikelihoods().map((record) => [record.id, record.probability]));
 const signs = listBesideSigns();
@@ -80,6 +83,14 @@ const observed = fc.record(
   { requiredKeys: [] },
 ) as fc.Arbitrary<Observations>;
 
+/** A few answers only, so that something is left to ask. */
+const few = fc
+  .tuple(observed, fc.shuffledSubarray([...outcomesByCheck.keys()], { maxLength: 4 }))
+  .map(
+    ([observations, kept]): Observations =>
+      Object.fromEntries(Object.entries(observations).filter(([check]) => kept.includes(check as CheckId))),
+  );
+
 it('the probabilities are those of the definition', () => {
   fc.assert(
     fc.property(observed, (observations) => {
@@ -110,7 +121,7 @@ it('the gain of a check is the loss of the decision now minus its mean over the 
   const reachable = listChecks('square-taper').filter(({ access }) => access === 'any' || access === 'assembled');
   let compared = 0;
   fc.assert(
-    fc.property(observed, (observations) => {
+    fc.property(few, (observations) => {
       const now = diagnose({ joint: 'square-taper', observations });
       const { total } = bruteForce(observations);
       for (const { check, gain } of now.nextChecks) {
@@ -133,5 +144,5 @@ it('the gain of a check is the loss of the decision now minus its mean over the 
     }),
     { numRuns: 60 },
   );
-  expect(compared).toBeGreaterThan(5);
+  expect(compared).toBeGreaterThan(30);
 });

@@ -10,8 +10,11 @@ import {
   type Observations,
 } from '@spindlewright/diagnosis';
 import { listCauses, listLikelihoods } from '@spindlewright/diagnosis/data';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { outcomesByCheck } from './generators.ts';
+
+// A hundred cases a property, on a machine that may be busy.
+vi.setConfig({ testTimeout: 60_000 });
 
 const joint = 'square-taper' as const;
 const probabilityOf = (observations: Observations, id: string): number => {

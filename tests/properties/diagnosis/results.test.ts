@@ -7,8 +7,11 @@ import {
   sideComparisonSchema,
 } from '@spindlewright/diagnosis/schema';
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { cases } from './generators.ts';
+
+// A hundred cases a property, on a machine that may be busy.
+vi.setConfig({ testTimeout: 60_000 });
 
 const sum = (list: readonly { probability: number }[]): number =>
   list.reduce((total, { probability }) => total + probability, 0);
