@@ -11,6 +11,7 @@ describe('fitFlats', () => {
     expect(fit.acrossFlatsMm.nominal).toBeCloseTo(12.9 - 10 * TAN2, 12);
     expect(fit.faceAngleDeg).toEqual({ lower: 2, nominal: 2, upper: 2 });
     expect(codes(fit)).toEqual(['one-pair-measured', 'plane-counts']);
+    expect(fit.findings[1]?.values.acrossFlatsMm).toBeCloseTo(0.0698, 4);
   });
 
   it('widens a bore towards its mouth and a spindle away from its end', () => {

@@ -101,6 +101,115 @@ describe('predictSeat from shapes', () => {
   });
 });
 
+describe('worst case', () => {
+  const strong = { youngsModulusGPa: 70, poissonsRatio: 0.33, yieldStrengthMPa: 400 };
+  const steel = { youngsModulusGPa: 205, poissonsRatio: 0.29 };
+  const limits = (nominal: number, half: number): Limits => ({
+    lower: nominal - half,
+    nominal,
+    upper: nominal + half,
+  });
+
+  // A reading that acts in one place only leaves nothing between the worst case and the results at its two ends.
+  it.each<[string, (value: Limits | number) => SeatInput, number, number]>([
+    ['force', (axialForceN) => ({ pressing: { axialForceN, friction: 0.1 } }), 15000, 3000],
+    ['friction', (friction) => ({ pressing: { axialForceN: 15000, friction } }), 0.12, 0.03],
+    ['boss', (bossDiameterMm) => ({ arm: { ...armAt(14), bossDiameterMm } }), 34, 3],
+    ['fillet', (boreCornerRadiusMm) => ({ arm: { ...armAt(14), boreCornerRadiusMm } }), 1, 0.3],
+    ['corner diameter', (cornerDiameterMm) => ({ spindle: { ...spindle, cornerDiameterMm } }), 16.5, 0.3],
+    [
+      'modulus of the arm',
+      (youngsModulusGPa) => ({
+        pressing: { ...pressing, materials: { spindle: steel, arm: { ...strong, youngsModulusGPa } } },
+      }),
+      70,
+      3,
+    ],
+    [
+      'modulus of the spindle',
+      (youngsModulusGPa) => ({
+        pressing: { ...pressing, materials: { spindle: { ...steel, youngsModulusGPa }, arm: strong } },
+      }),
+      205,
+      9,
+    ],
+    [
+      'yield strength',
+      (yieldStrengthMPa) => ({
+        pressing: {
+          axialForceN: 20000,
+          friction: 0.1,
+          materials: { spindle: steel, arm: { ...strong, yieldStrengthMPa } },
+        },
+      }),
+      400,
+      50,
+    ],
+    [
+      "Poisson's ratio of the arm, in a ring",
+      (poissonsRatio) => ({
+        pressing: { ...pressing, compliance: 'ring', materials: { spindle: steel, arm: { ...strong, poissonsRatio } } },
+      }),
+      0.33,
+      0.03,
+    ],
+    [
+      "Poisson's ratio of the spindle, in a ring",
+      (poissonsRatio) => ({
+        pressing: { ...pressing, compliance: 'ring', materials: { spindle: { ...steel, poissonsRatio }, arm: strong } },
+      }),
+      0.29,
+      0.03,
+    ],
+  ])('is reached at the ends of one uncertain %s', (_name, inputWith, value, half) => {
+    const given = { spindle, arm: armAt(14), pressing: { ...pressing, materials: { spindle: steel, arm: strong } } };
+    const travel = (input: SeatInput): Limits => predictSeat({ ...given, ...input }).travelMm;
+    const worst = travel(inputWith(limits(value, half)));
+    const [one, other] = [travel(inputWith(value - half)), travel(inputWith(value + half))];
+    expect(worst.lower).toBeCloseTo(Math.min(one.lower, other.lower), 10);
+    expect(worst.upper).toBeCloseTo(Math.max(one.upper, other.upper), 10);
+    expect(Math.abs(one.nominal - other.nominal)).toBeGreaterThan(1e-4);
+  });
+
+  it.each([
+    [12.61, 'barely larger than the spindle end'],
+    [13.6, 'of a sound fit'],
+  ])('finds the extremes over two uncertain face angles, bore %f mm, %s', (acrossFlatsAtMouthMm) => {
+    const [as, aa] = [limits(2, 0.15), limits(2.02, 0.1)];
+    const shape = { ...armAt(14), mouthChamferMm: 1.5, acrossFlatsAtMouthMm };
+    const mouth = (s: Limits | number, a: Limits | number): Limits =>
+      predictSeat({ spindle: { ...spindle, faceAngleDeg: s }, arm: { ...shape, faceAngleDeg: a } }).handFit
+        .mouthFromEndMm;
+    const places: number[] = [];
+    for (let i = 0; i <= 40; i++) {
+      for (let j = 0; j <= 40; j++) {
+        places.push(mouth(as.lower + (i / 40) * 0.3, aa.lower + (j / 40) * 0.2).nominal);
+      }
+    }
+    const worst = mouth(as, aa);
+    // Grid points miss the line of equal angles by up to 0.004 deg.
+    expect(worst.lower).toBeLessThanOrEqual(Math.min(...places) + 1e-12);
+    expect(worst.lower).toBeCloseTo(Math.min(...places), 2);
+    expect(worst.upper).toBeGreaterThanOrEqual(Math.max(...places) - 1e-12);
+    expect(worst.upper).toBeCloseTo(Math.max(...places), 2);
+  });
+
+  it('holds the least engagement against the longest usable flat', () => {
+    const mouth = 0.75 * 16.5 + 1.5 + 0.01;
+    const arm = armAt(mouth);
+    expect(predictSeat({ spindle, arm }).worstVerdicts.lower).toBe('seats');
+    const loose = { ...arm, boreLengthMm: limits(17, 0.2), boltSeatFromMouthMm: 18 };
+    expect(predictSeat({ spindle, arm: loose }).worstVerdicts.lower).toBe('too-little-engagement');
+    // With a longer bore the flats are the shorter: 17.5 - 1.
+    const long = armAt(0.75 * 16.5 + 1.5 + 0.05, { boreLengthMm: 18 });
+    const worst = (shape: SpindleShape<Limits | number>) =>
+      predictSeat({ spindle: shape, arm: long }).worstVerdicts.lower;
+    expect(worst({ ...spindle, flatLengthMm: 17.5 })).toBe('seats');
+    expect(worst({ ...spindle, flatLengthMm: limits(17.5, 0.2) })).toBe('too-little-engagement');
+    expect(worst({ ...spindle, flatLengthMm: 17.5, endChamferMm: limits(1, 0.05) })).toBe('too-little-engagement');
+  });
+});
+
 describe('verdicts', () => {
   const verdictOf = (arm: ArmShape, shape: SpindleShape = spindle) => predictSeat({ spindle: shape, arm, pressing });
 

@@ -50,6 +50,12 @@ describe('pressFit', () => {
     expect(press.flatWidthMm).toBeCloseTo(10.0464, 4);
   });
 
+  it('leaves the chamfers out of the contact', () => {
+    const press = pressFit({ ...input, spindle: { ...spindle, endChamferMm: 1 }, arm: { ...arm, mouthChamferMm: 3 } });
+    expect(press.engagedLengthMm).toBeCloseTo(14 - 1 - 3, 12);
+    expect(press.acrossFlatsMm).toBeCloseTo(12.6 + (1 + 14 - 3) * TAN2, 12);
+  });
+
   it('is stiffer with a longer bore beyond the spindle end, and less and less so', () => {
     const at = (collarMm: number): number =>
       pressFit({ ...input, arm: { ...arm, boreLengthMm: 14 + collarMm } }).stiffnessNPerMm;
@@ -66,6 +72,8 @@ describe('pressFit', () => {
       friction: 0.1,
     });
     const assumed = ['flat-width-assumed', 'boss-assumed', 'material-assumed', 'material-assumed', 'yield-unknown'];
+    const paths = ['spindle.cornerDiameterMm', 'arm.bossDiameterMm', 'materials.spindle', 'materials.arm'];
+    expect(bare.findings.map(({ path }) => path).slice(0, 5)).toEqual([...paths, 'materials.arm.yieldStrengthMPa']);
     expect(codes(bare)).toEqual([...assumed, 'friction-is-a-range', 'never-ride-without-bolt', 'instructions-first']);
     expect(codes(pressFit({ ...input, materials: yielding(500) }))).toEqual([
       'friction-is-a-range',
