@@ -34,7 +34,7 @@ export function itemsOf(model: Model, subject: Case): Item[] {
 
 /** Likelihood of an answer by state, up to a factor common to all states. */
 export const factorOf = (model: Model, check: CheckId, said: readonly OutcomeId[]): Float64Array =>
-  check === 'history' ? told(model, said) : column(model, check, said[0]);
+  said.length === 1 ? column(model, check, said[0]) : told(model, said);
 
 const column = (model: Model, check: CheckId, outcome: string | undefined): Float64Array =>
   model.likelihood[check]?.[outcome ?? ''] ?? new Float64Array(model.prior.length).fill(1);
@@ -72,8 +72,9 @@ function readingItem(model: Model, rule: ReadingRule, reading: ReadingLikelihood
   };
 }
 
-// Each word of the history is told independently with its odds, and how many are told says nothing: given k words, the
-// chance of these k is the product of their odds over the sum of the products of all sets of k.
+// Several words of the history: each is told independently with its odds, and how many are told says nothing. Given k of
+// them, the chance of these k is the product of their odds over the sum of the products of all sets of k; a factor common
+// to all odds cancels, so the probabilities of single words serve as odds.
 function told(model: Model, said: readonly string[]): Float64Array {
   const factor = new Float64Array(model.prior.length);
   const columns = Object.values(model.likelihood.history ?? {});

@@ -1,6 +1,6 @@
 import { CAUSES, CHECK_OUTCOMES, CONDITIONS, KINDS } from './ids.ts';
 import { type FamilyData, type KindId, SCALE, SQUARE_TAPER } from './model-data.ts';
-import type { BesideId, CauseId, CheckId, ConditionId, FrequencyWord, OutcomeOf, Side } from './types.ts';
+import type { BesideId, CauseId, CheckId, ConditionId, FrequencyWord, Side } from './types.ts';
 
 /** The joint distribution over (cause, condition, bearing, noise) with the likelihood of every outcome in each state. */
 export interface Model {
@@ -18,7 +18,7 @@ export interface Model {
   prior: Float64Array;
   /** Checks that apply to this family. */
   checks: readonly CheckId[];
-  /** Probability of each outcome, by state; for the history the odds that it is told. */
+  /** Probability of each outcome, by state; for the history: of each word, if one is told. */
   likelihood: Readonly<Partial<Record<CheckId, Readonly<Record<string, Float64Array>>>>>;
 }
 
@@ -72,7 +72,7 @@ export function compileModel(data: FamilyData, side: Side | undefined): Model {
       const kindId = KINDS[kind[state] ?? 0] ?? 'sound';
       const row =
         check === 'history'
-          ? historyOdds(data, causeId, kindId)
+          ? historyRow(data, causeId, kindId)
           : withBesides(data, check, outcomeRow(data, check, causeId, kindId), {
               'bearing-worn': bearing[state] === 1,
               'noise-elsewhere': noise[state] === 1,
@@ -158,17 +158,20 @@ export function withBesides(
   return mixed;
 }
 
-/** Odds that each word of the history is told: the larger of what cause and condition say, else the default. */
-export function historyOdds(data: FamilyData, causeId: CauseId, kindId: KindId): Record<string, number> {
+/**
+ * Probability of each word of the history, if one is told: in proportion to the odds of the word, for which the larger of
+ * what cause and condition say counts, else the default.
+ */
+export function historyRow(data: FamilyData, causeId: CauseId, kindId: KindId): Record<string, number> {
   const { history } = data;
-  return Object.fromEntries(
-    CHECK_OUTCOMES.history.map((outcome: OutcomeOf<'history'>) => {
-      const byCause = SCALE[history.causes[causeId]?.[outcome] ?? history.default[outcome]];
-      const special = history.conditions[kindId]?.[outcome];
-      const p = special === undefined ? byCause : Math.max(byCause, SCALE[special]);
-      return [outcome, p / (1 - p)];
-    }),
-  );
+  const odds = CHECK_OUTCOMES.history.map((outcome) => {
+    const byCause = SCALE[history.causes[causeId]?.[outcome] ?? history.default[outcome]];
+    const special = history.conditions[kindId]?.[outcome];
+    const p = special === undefined ? byCause : Math.max(byCause, SCALE[special]);
+    return p / (1 - p);
+  });
+  const sum = odds.reduce((total, value) => total + value, 0);
+  return Object.fromEntries(CHECK_OUTCOMES.history.map((outcome, index) => [outcome, (odds[index] ?? 0) / sum]));
 }
 
 /** The condition that a kind is reported as. */
