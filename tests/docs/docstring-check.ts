@@ -40,6 +40,47 @@ export function checkDocstrings(program: ts.Program, entries: readonly CheckedEn
   return faults;
 }
 
+/**
+ * Public types that speak of a type nobody can name: every type that an exported declaration mentions, and that the
+ * project declares, has to be exported by some entry, or stand on the list of names that may stay hidden.
+ */
+export function checkReachable(
+  program: ts.Program,
+  entries: readonly CheckedEntry[],
+  hidden: ReadonlySet<string> = new Set(),
+): string[] {
+  const checker = program.getTypeChecker();
+  const follow = (symbol: ts.Symbol): ts.Symbol =>
+    symbol.flags & ts.SymbolFlags.Alias ? checker.getAliasedSymbol(symbol) : symbol;
+  const exported = new Set<ts.Symbol>();
+  for (const { source } of entries) {
+    const file = program.getSourceFile(source);
+    const module = file && checker.getSymbolAtLocation(file);
+    for (const symbol of module ? checker.getExportsOfModule(module) : []) exported.add(follow(symbol));
+  }
+  const faults = new Set<string>();
+  const visit = (node: ts.Node, owner: string): void => {
+    // What a function does inside is its own affair, and so is the value of a constant.
+    if (ts.isBlock(node) || (ts.isExpression(node) && !ts.isExpressionWithTypeArguments(node))) return;
+    if (ts.isTypeReferenceNode(node) || ts.isExpressionWithTypeArguments(node)) {
+      const name = ts.isTypeReferenceNode(node) ? node.typeName : node.expression;
+      const symbol = checker.getSymbolAtLocation(name);
+      const target = symbol && follow(symbol);
+      const [declaration] = target?.getDeclarations() ?? [];
+      const ours = declaration && !declaration.getSourceFile().fileName.includes('/node_modules/');
+      if (target && ours && !ts.isTypeParameterDeclaration(declaration) && !exported.has(target)) {
+        if (!hidden.has(target.name)) faults.add(`${owner} speaks of ${target.name}, which no entry exports`);
+      }
+    }
+    ts.forEachChild(node, (child) => visit(child, owner));
+  };
+  for (const symbol of exported) {
+    for (const declaration of symbol.getDeclarations() ?? [])
+      ts.forEachChild(declaration, (child) => visit(child, symbol.name));
+  }
+  return [...faults].sort();
+}
+
 type Report = (name: string, text: string) => void;
 
 function checkDeclaration(

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { packages } from '../../scripts/package-shape.mjs';
 import { folders, presentEntries, root } from '../workspace.ts';
-import { checkDocstrings } from './docstring-check.ts';
+import { checkDocstrings, checkReachable } from './docstring-check.ts';
 import { createProgram } from './program.ts';
 import { saysItsUnit } from './unit-names.ts';
 
@@ -17,6 +18,11 @@ describe('every exported name is described in the form of DEVELOPERS.md', () => 
     },
     60_000,
   );
+});
+
+it('every type that a public one speaks of can be imported', () => {
+  const hidden = new Set(Object.values(packages).flatMap((spec) => spec.hidden ?? []));
+  expect(checkReachable(program, entries, hidden)).toEqual([]);
 });
 
 const GOOD = `
@@ -147,6 +153,27 @@ describe('the check itself', () => {
       'Rack.shelves: a number whose name ends in no unit and is not on the dimensionless list',
       'LIMIT: no description',
     ]);
+  });
+
+  it('finds a type that nobody can import', () => {
+    const source = `${root}/tests/docs/sample.ts`;
+    const text = `
+      interface Hidden { a: string }
+      interface Base { b: string }
+      interface Inside { c: string }
+      export interface Shown extends Base { hidden: Hidden | null }
+      export function f<T>(x: readonly Hidden[], y: T): T { const z: Inside | null = null; return z ?? y; }
+      export const g: Promise<Hidden> = Promise.resolve({ a: '' } as Hidden);
+    `;
+    const sample = createProgram([], { [source]: text });
+    const entry = { source, packageName: 'sample' };
+    expect(checkReachable(sample, [entry])).toEqual([
+      'Shown speaks of Base, which no entry exports',
+      'Shown speaks of Hidden, which no entry exports',
+      'f speaks of Hidden, which no entry exports',
+      'g speaks of Hidden, which no entry exports',
+    ]);
+    expect(checkReachable(sample, [entry], new Set(['Hidden', 'Base']))).toEqual([]);
   });
 
   it('knows names with units and dimensionless ones', () => {
