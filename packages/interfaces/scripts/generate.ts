@@ -1,17 +1,15 @@
-// Makes the typed modules, the registry and the table of numbers from the raw records; a unit test fails when they are
-// stale. Node only; no part of what is published.
-import { readdirSync, readFileSync } from 'node:fs';
+// Makes the typed modules, the registries, the JSON Schemas and the tables from the raw data; a unit test fails when they
+// are stale. Node only; no part of what is published.
 import { fileURLToPath } from 'node:url';
-import { z } from 'zod/v4';
-import type { IdentificationData } from '../src/identification-data.ts';
-import { type NumberRow, numberRows } from '../src/number-rows.ts';
-import type { InterfaceFamily, InterfaceRecord } from '../src/record.ts';
-import { identificationDataSchema, interfaceRecordSchema } from '../src/schema.ts';
+import type { NeighbourKind } from '../src/neighbour.ts';
+import type { InterfaceFamily } from '../src/record.ts';
+import { interfaceRecordJsonSchema, neighbourRecordJsonSchema, observationRecordJsonSchema } from '../src/schema.ts';
+import { atlasFiles, atlasTables } from './atlas.ts';
+import { type RawData, ROOT, readRawData } from './raw-data.ts';
 
-const ROOT = new URL('../', import.meta.url);
 const HEAD = '// Generated from the files in data/ by `npm run generate`; edit those.\n';
 
-const TYPES: Record<InterfaceFamily, string> = {
+const FAMILY_TYPES: Record<InterfaceFamily, string> = {
   'square-taper': 'SquareTaperRecord',
   spline: 'SplineRecord',
   'face-spline': 'FaceSplineRecord',
@@ -19,102 +17,132 @@ const TYPES: Record<InterfaceFamily, string> = {
   cottered: 'CotteredRecord',
   'one-piece': 'OnePieceRecord',
 };
+const KIND_TYPES: Record<NeighbourKind, string> = {
+  'shell-thread': 'ShellThreadRecord',
+  'shell-bore': 'ShellBoreRecord',
+  fixing: 'FixingRecord',
+  'puller-thread': 'PullerThreadRecord',
+  'pedal-thread': 'PedalThreadRecord',
+  'bolt-circle': 'BoltCircleRecord',
+  convention: 'ConventionRecord',
+};
 
 /** The contents of every generated file of the package, by absolute path. */
 export function interfaceFiles(): Map<string, string> {
-  const records = readRecords();
-  const identification = parse(identificationDataSchema, 'data/identification.json');
+  const raw = readRawData();
+  const { records, neighbours } = raw;
   const files: [string, string][] = [
-    ...records.map((record): [string, string] => [`src/records/${record.id}.generated.ts`, recordModule(record)]),
-    ['src/records/index.ts', indexModule(records)],
-    ['src/records/registry.generated.ts', registryModule(records)],
-    ['src/identification.generated.ts', identificationModule(identification)],
-    ['data/numbers.csv', numbersCsv(records, identification)],
+    ...records.map((record): [string, string] => [
+      `src/records/${record.id}.generated.ts`,
+      recordModule(record, FAMILY_TYPES[record.family], '../record.ts'),
+    ]),
+    ...neighbours.map((record): [string, string] => [
+      `src/neighbours/${record.id}.generated.ts`,
+      recordModule(record, KIND_TYPES[record.kind], '../neighbour.ts'),
+    ]),
+    ['src/records/index.ts', indexModule(raw)],
+    [
+      'src/records/registry.generated.ts',
+      registryModule(records, 'InterfaceRecord', '../record.ts', ['registry', 'interfaceRecords']),
+    ],
+    [
+      'src/neighbours/registry.generated.ts',
+      registryModule(neighbours, 'NeighbourRecord', '../neighbour.ts', ['neighbourRegistry', 'neighbourRecords']),
+    ],
+    [
+      'src/identification.generated.ts',
+      dataModule('identificationData', 'IdentificationData', './identification-data.ts', raw.identification, [
+        'Judgements behind the identification of a square.',
+      ]),
+    ],
+    [
+      'src/thread-fit.generated.ts',
+      dataModule('threadFitData', 'ThreadFitData', './thread-fit-data.ts', raw.threadFit, [
+        'Judgements behind the comparison of sizes.',
+      ]),
+    ],
+    ['src/observations.generated.ts', observationsModule(raw)],
+    ['data/schemas/interface-record.schema.json', json(interfaceRecordJsonSchema())],
+    ['data/schemas/neighbour-record.schema.json', json(neighbourRecordJsonSchema())],
+    ['data/schemas/observation-record.schema.json', json(observationRecordJsonSchema())],
+    ...atlasFiles(atlasTables(raw)),
   ];
   return new Map(files.map(([path, text]) => [fileURLToPath(new URL(path, ROOT)), text]));
 }
 
-function readRecords(): InterfaceRecord[] {
-  const names = readdirSync(new URL('data/records/', ROOT)).filter((name) => name.endsWith('.json'));
-  return names.sort().map((name) => {
-    const record = parse(interfaceRecordSchema, `data/records/${name}`);
-    if (`${record.id}.json` !== name) throw new Error(`${name} holds the record ${record.id}`);
-    return record;
-  });
-}
-
-function parse<T>(schema: z.ZodType<T>, path: string): T {
-  const raw: unknown = JSON.parse(readFileSync(new URL(path, ROOT), 'utf8'));
-  const result = schema.safeParse(raw);
-  if (!result.success) throw new Error(`${path}: ${z.prettifyError(result.error)}`);
-  // What was read, not what the schema made of it: the keys keep the order of the file.
-  return raw as T;
-}
-
-const nameOf = (id: string): string => id.replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase());
+/** Name by which a record is imported: its id in camel case. */
+export const nameOf = (id: string): string => id.replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase());
 
 const literal = (value: unknown): string => JSON.stringify(value, null, 2);
+const json = (value: unknown): string => `${literal(value)}\n`;
 
-function recordModule(record: InterfaceRecord): string {
-  const type = TYPES[record.family];
-  return `${HEAD}import type { ${type} } from '../record.ts';
+interface Named {
+  id: string;
+  aliases: readonly string[];
+  title: string;
+}
+
+function recordModule(record: Named, type: string, from: string): string {
+  return `${HEAD}import type { ${type} } from '${from}';
 
 /** ${record.title}. */
 export const ${nameOf(record.id)}: ${type} = ${literal(record)};
 `;
 }
 
-function indexModule(records: readonly InterfaceRecord[]): string {
-  const lines = records.map(({ id }) => `export { ${nameOf(id)} } from './${id}.generated.ts';`);
+/** Numbers in names by their size, as the linter sorts exports. */
+const byName = <T extends Named>(records: readonly T[]): T[] =>
+  [...records].sort((one, other) => one.id.localeCompare(other.id, 'en', { numeric: true }));
+
+function indexModule({ records, neighbours }: RawData): string {
+  const exported = (folder: string) => (record: Named) =>
+    `export { ${nameOf(record.id)} } from '${folder}/${record.id}.generated.ts';`;
   return `${HEAD}/**
- * Every interface record by its own name, so that one record costs no more than itself.
+ * Every interface and neighbour record by its own name, so that one record costs no more than itself.
  *
  * @packageDocumentation
  */
-${lines.join('\n')}
+${[...byName(neighbours).map(exported('../neighbours')), ...byName(records).map(exported('.'))].join('\n')}
 `;
 }
 
-function registryModule(records: readonly InterfaceRecord[]): string {
+function registryModule(
+  records: readonly Named[],
+  type: string,
+  from: string,
+  [byId, all]: readonly [string, string],
+): string {
   const imports = records.map(({ id }) => `import { ${nameOf(id)} } from './${id}.generated.ts';`);
   const entries = records.flatMap(({ id, aliases }) =>
     [id, ...aliases].map((name) => `  ${JSON.stringify(name)}: ${nameOf(id)},`),
   );
-  return `${HEAD}import type { InterfaceRecord } from '../record.ts';
+  return `${HEAD}import type { ${type} } from '${from}';
 ${imports.join('\n')}
 
 /** Records by id, former ids included. */
-export const registry: Readonly<Record<string, InterfaceRecord>> = {
+export const ${byId}: Readonly<Record<string, ${type}>> = {
 ${entries.join('\n')}
 };
 
 /** Every record, in the order of the ids. */
-export const interfaceRecords: readonly InterfaceRecord[] = [
+export const ${all}: readonly ${type}[] = [
 ${records.map(({ id }) => `  ${nameOf(id)},`).join('\n')}
 ];
 `;
 }
 
-function identificationModule(data: IdentificationData): string {
-  return `${HEAD}import type { IdentificationData } from './identification-data.ts';
+function dataModule(name: string, type: string, from: string, data: unknown, [doc]: readonly [string]): string {
+  return `${HEAD}import type { ${type} } from '${from}';
 
-/** Judgements behind the identification of a square. */
-export const identificationData: IdentificationData = ${literal(data)};
+/** ${doc} */
+export const ${name}: ${type} = ${literal(data)};
 `;
 }
 
-const COLUMNS = ['rowId', 'record', 'path', 'value', 'unit', 'lower', 'upper', 'standing', 'sources', 'set'] as const;
+function observationsModule({ observations }: RawData): string {
+  return `${HEAD}import type { ObservationRecord } from './observation.ts';
 
-function numbersCsv(records: readonly InterfaceRecord[], identification: IdentificationData): string {
-  const rows = [
-    ...numberRows({ name: 'identification', data: identification }),
-    ...records.flatMap((record) => numberRows({ name: record.id, data: record })),
-  ];
-  const cell = (row: NumberRow, column: (typeof COLUMNS)[number]): string => {
-    const value = row[column];
-    const text = value === undefined ? '' : Array.isArray(value) ? value.join(';') : String(value);
-    return /[",\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
-  };
-  const lines = rows.map((row) => COLUMNS.map((column) => cell(row, column)).join(','));
-  return `${[COLUMNS.join(','), ...lines].join('\n')}\n`;
+/** What each observation means, for every joint and by family. */
+export const observationRecords: readonly ObservationRecord[] = ${literal(observations)};
+`;
 }

@@ -183,5 +183,844 @@ export const identificationData: IdentificationData = {
     "standing": "judgement",
     "sources": [],
     "note": "Chance that the readings tell nothing: a slip of the jaws, a scale misread. It keeps every candidate possible."
-  }
+  },
+  "slip": {
+    "probability": {
+      "value": 0.02,
+      "unit": "probability",
+      "standing": "judgement",
+      "sources": [],
+      "note": "Chance that one reading across flats slips: a scale misread, a jaw in the wrong plane or on a burr."
+    },
+    "spreadMm": {
+      "value": 0.7,
+      "unit": "mm",
+      "standing": "judgement",
+      "sources": [],
+      "note": "Standard deviation of what such a reading is off by: half a millimetre and a whole one are the usual slips of a scale."
+    }
+  },
+  "commonErrorShare": {
+    "value": 0.5,
+    "unit": "share",
+    "standing": "judgement",
+    "sources": [],
+    "note": "Share of the variance of a reading, and of its plane, that all readings of one sitting have in common: zero of the caliper, habit of the jaws. Several readings average the rest only."
+  },
+  "bore": {
+    "unlisted": {
+      "acrossFlatsAtMouthMm": {
+        "value": 13.6,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Middle of what an unlisted bore may measure across flats at its inner mouth."
+      },
+      "acrossFlatsSpreadMm": {
+        "value": 0.5,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard deviation, wide on purpose."
+      },
+      "faceAngleDeg": {
+        "value": 2,
+        "unit": "deg",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Middle of the face angle of an unlisted bore."
+      },
+      "faceAngleSpreadDeg": {
+        "value": 0.3,
+        "unit": "deg",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard deviation, wide on purpose."
+      },
+      "boreLengthMm": {
+        "value": 17,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Middle of the length of an unlisted bore."
+      },
+      "boreLengthSpreadMm": {
+        "value": 4,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard deviation, wide on purpose."
+      }
+    },
+    "assumedUncertainty": {
+      "acrossFlatsMm": {
+        "value": 0.05,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard uncertainty of a reading across the flats of a bore with inside jaws, when it comes without one."
+      },
+      "planeMm": {
+        "value": 0.7,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard uncertainty of the plane of such a reading; inside jaws hide where they bear."
+      },
+      "boreLengthMm": {
+        "value": 0.5,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard uncertainty of a bore length that comes without one."
+      },
+      "diameterMm": {
+        "value": 0.05,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard uncertainty of the diameter of a round bore that comes without one."
+      }
+    },
+    "nextReading": {
+      "acrossFlatsAtMm": {
+        "value": 3,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Plane of a careful reading: clear of the chamfer at the mouth."
+      },
+      "acrossFlatsMm": {
+        "value": 0.02,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard uncertainty of a careful reading with telescoping gauge and micrometer."
+      },
+      "planeMm": {
+        "value": 0.2,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard uncertainty of the plane of a careful reading, set with a stop."
+      },
+      "boreLengthMm": {
+        "value": 0.2,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard uncertainty of a careful reading of the bore length with a depth rod."
+      }
+    },
+    "round": {
+      "unlistedProbability": {
+        "value": 0.1,
+        "unit": "probability",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Other bores exist; a reading must never be forced onto a listed one."
+      },
+      "clearanceMm": {
+        "value": 0.03,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "How much larger than its spindle the plain bore of an arm is, on average."
+      },
+      "clearanceSpreadMm": {
+        "value": 0.05,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard deviation of that; no fit is published."
+      },
+      "toothDepthMm": {
+        "value": 0.6,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "How far the crests of the teeth in a bore lie inside the diameter of the spindle, on average; no profile is published."
+      },
+      "toothDepthSpreadMm": {
+        "value": 0.4,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard deviation of that, wide on purpose."
+      },
+      "minorSpreadMm": {
+        "value": 0.1,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard deviation of a minor diameter about the nominal one of its record."
+      },
+      "slipProbability": {
+        "value": 0.02,
+        "unit": "probability",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Chance that a reading of a round bore, or the look at its teeth, tells nothing."
+      },
+      "toothedUnlistedProbability": {
+        "value": 0.5,
+        "unit": "probability",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Chance that an unlisted round bore is toothed: nothing is known."
+      }
+    }
+  },
+  "threads": {
+    "unlistedProbability": {
+      "value": 0.1,
+      "unit": "probability",
+      "standing": "judgement",
+      "sources": [],
+      "note": "Other threads exist; a reading must never be forced onto a listed one."
+    },
+    "unlistedPitchMm": {
+      "value": 1.2,
+      "unit": "mm",
+      "standing": "judgement",
+      "sources": [],
+      "note": "Middle of the pitch of an unlisted thread."
+    },
+    "unlistedPitchSpreadMm": {
+      "value": 0.35,
+      "unit": "mm",
+      "standing": "judgement",
+      "sources": [],
+      "note": "Standard deviation, wide on purpose."
+    },
+    "unstatedPitchMm": {
+      "value": 1.25,
+      "unit": "mm",
+      "standing": "judgement",
+      "sources": [],
+      "note": "Middle of the pitch of a listed thread whose source gives none."
+    },
+    "unstatedPitchSpreadMm": {
+      "value": 0.25,
+      "unit": "mm",
+      "standing": "judgement",
+      "sources": [],
+      "note": "Standard deviation, wide on purpose."
+    },
+    "limits": {
+      "allowanceUm": {
+        "value": 15,
+        "unit": "um",
+        "standing": "from-memory",
+        "sources": [],
+        "note": "Rule of ISO 965-1 for tolerance position and grade as remembered, in micrometres with the pitch in millimetres; the standard was not read. Position g: 15 + 11 P below the nominal size."
+      },
+      "allowancePerPitchUm": {
+        "value": 11,
+        "unit": "um",
+        "standing": "from-memory",
+        "sources": [],
+        "note": "Rule of ISO 965-1 for tolerance position and grade as remembered, in micrometres with the pitch in millimetres; the standard was not read. Position g: 15 + 11 P below the nominal size."
+      },
+      "majorWidthUm": {
+        "value": 180,
+        "unit": "um",
+        "standing": "from-memory",
+        "sources": [],
+        "note": "Rule of ISO 965-1 for tolerance position and grade as remembered, in micrometres with the pitch in millimetres; the standard was not read. Grade 6, major diameter of a bolt: 180 P^(2/3) - 3.15 P^(-1/2)."
+      },
+      "majorWidthFallUm": {
+        "value": 3.15,
+        "unit": "um",
+        "standing": "from-memory",
+        "sources": [],
+        "note": "Rule of ISO 965-1 for tolerance position and grade as remembered, in micrometres with the pitch in millimetres; the standard was not read. Grade 6, major diameter of a bolt: 180 P^(2/3) - 3.15 P^(-1/2)."
+      },
+      "minorWidthUm": {
+        "value": 230,
+        "unit": "um",
+        "standing": "from-memory",
+        "sources": [],
+        "note": "Rule of ISO 965-1 for tolerance position and grade as remembered, in micrometres with the pitch in millimetres; the standard was not read. Grade 6, minor diameter of a nut, P from 1 mm: 230 P^0.7."
+      },
+      "fineMinorWidthUm": {
+        "value": 433,
+        "unit": "um",
+        "standing": "from-memory",
+        "sources": [],
+        "note": "Rule of ISO 965-1 for tolerance position and grade as remembered, in micrometres with the pitch in millimetres; the standard was not read. Grade 6, minor diameter of a nut, P below 1 mm: 433 P - 190 P^1.22."
+      },
+      "fineMinorWidthFallUm": {
+        "value": 190,
+        "unit": "um",
+        "standing": "from-memory",
+        "sources": [],
+        "note": "Rule of ISO 965-1 for tolerance position and grade as remembered, in micrometres with the pitch in millimetres; the standard was not read. Grade 6, minor diameter of a nut, P below 1 mm: 433 P - 190 P^1.22."
+      }
+    },
+    "spread": {
+      "metricMm": {
+        "value": 0.03,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard deviation of the diameter of a metric thread beyond its limits: wear, plating, other grades."
+      },
+      "otherMm": {
+        "value": 0.06,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard deviation of the diameter of a thread that is not metric about the same limits: its own limits were not reached."
+      }
+    },
+    "chamfer": {
+      "lengthRatio": {
+        "value": 1,
+        "unit": "pitches",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Length of the chamfer or countersink at the end of a thread, in pitches, at 45 degrees."
+      },
+      "lengthSpreadRatio": {
+        "value": 0.5,
+        "unit": "pitches",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard deviation of that length."
+      }
+    },
+    "assumedUncertainty": {
+      "externalDiameterMm": {
+        "value": 0.03,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard uncertainty of a caliper reading over the crests of an external thread that comes without one."
+      },
+      "internalDiameterMm": {
+        "value": 0.06,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard uncertainty of a reading between the crests of an internal thread that comes without one; inside jaws bear on a chord."
+      },
+      "planeMm": {
+        "value": 1,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard uncertainty of the plane of a reading that comes without one."
+      },
+      "pitchMm": {
+        "value": 0.02,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard uncertainty of a pitch read with a gauge, when it comes without one."
+      },
+      "threadsPerInch": {
+        "value": 0.3,
+        "unit": "threads per inch",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard uncertainty of a count of threads per inch that comes without one."
+      }
+    },
+    "assumedPlaneMm": {
+      "value": 4,
+      "unit": "mm",
+      "standing": "judgement",
+      "sources": [],
+      "note": "Plane taken for a reading that comes without one: some pitches in, as a caliper lies over several crests."
+    },
+    "slipProbability": {
+      "diameter": {
+        "value": 0.03,
+        "unit": "probability",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Chance that a diameter tells nothing: a scale misread, a jaw in a groove."
+      },
+      "pitch": {
+        "value": 0.05,
+        "unit": "probability",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Chance that a pitch tells nothing: the neighbouring blade of the gauge, a thread miscounted."
+      },
+      "hand": {
+        "value": 0.01,
+        "unit": "probability",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Chance that the hand is taken down wrongly."
+      }
+    },
+    "nextReading": {
+      "diameterMm": {
+        "value": 0.01,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard uncertainty of a careful diameter, with a micrometer."
+      },
+      "planeRatio": {
+        "value": 4,
+        "unit": "pitches",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Plane of a careful diameter, from the end of the thread: clear of the chamfer."
+      },
+      "pitchMm": {
+        "value": 0.005,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard uncertainty of a careful pitch, read over ten threads."
+      }
+    },
+    "nearMiss": {
+      "leastOverlapShare": {
+        "value": 0.3,
+        "unit": "share",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Share of the full flank depth below which a thread drops through rather than starts."
+      },
+      "soundOverlapShare": {
+        "value": 0.9,
+        "unit": "share",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Share of the full flank depth below which a thread that starts is said to strip."
+      },
+      "pitchShare": {
+        "value": 0.15,
+        "unit": "share",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Difference of pitch, as a share of the pitch, up to which a thread starts by hand before it binds."
+      },
+      "soundPitchShare": {
+        "value": 0.005,
+        "unit": "share",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Difference of pitch, as a share of the pitch, up to which the clearance of the flanks takes it up over ten turns."
+      }
+    }
+  },
+  "neighbourThreads": [
+    {
+      "id": "pedal-9-16-right",
+      "use": "Pedal of the right side, cranks of three pieces",
+      "designation": "9/16 in x 20 tpi",
+      "nominalDiameterMm": {
+        "value": 14.2875,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "pedal-thread-de",
+          "pedal-threads-fr-wiki",
+          "thread-size-list"
+        ],
+        "note": "Nine sixteenths of an inch; printed as 14.29 mm."
+      },
+      "threadsPerInch": {
+        "value": 20,
+        "unit": "threads per inch",
+        "standing": "secondary",
+        "sources": [
+          "pedal-thread-de",
+          "pedal-threads-fr-wiki",
+          "thread-size-list"
+        ]
+      },
+      "hand": "right"
+    },
+    {
+      "id": "pedal-9-16-left",
+      "use": "Pedal of the left side, cranks of three pieces",
+      "designation": "9/16 in x 20 tpi",
+      "nominalDiameterMm": {
+        "value": 14.2875,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "pedal-thread-de",
+          "pedal-threads-fr-wiki",
+          "thread-size-list"
+        ],
+        "note": "Nine sixteenths of an inch; printed as 14.29 mm."
+      },
+      "threadsPerInch": {
+        "value": 20,
+        "unit": "threads per inch",
+        "standing": "secondary",
+        "sources": [
+          "pedal-thread-de",
+          "pedal-threads-fr-wiki",
+          "thread-size-list"
+        ]
+      },
+      "hand": "left"
+    },
+    {
+      "id": "pedal-1-2-right",
+      "use": "Pedal of the right side, cranks of one piece and for children",
+      "designation": "1/2 in x 20 tpi",
+      "nominalDiameterMm": {
+        "value": 12.7,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "pedal-thread-de",
+          "pedal-threads-fr-wiki",
+          "thread-size-list"
+        ]
+      },
+      "threadsPerInch": {
+        "value": 20,
+        "unit": "threads per inch",
+        "standing": "secondary",
+        "sources": [
+          "pedal-thread-de",
+          "pedal-threads-fr-wiki",
+          "thread-size-list"
+        ]
+      },
+      "hand": "right"
+    },
+    {
+      "id": "pedal-1-2-left",
+      "use": "Pedal of the left side, cranks of one piece and for children",
+      "designation": "1/2 in x 20 tpi",
+      "nominalDiameterMm": {
+        "value": 12.7,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "pedal-thread-de",
+          "pedal-threads-fr-wiki",
+          "thread-size-list"
+        ]
+      },
+      "threadsPerInch": {
+        "value": 20,
+        "unit": "threads per inch",
+        "standing": "secondary",
+        "sources": [
+          "pedal-thread-de",
+          "pedal-threads-fr-wiki",
+          "thread-size-list"
+        ]
+      },
+      "hand": "left"
+    },
+    {
+      "id": "pedal-14-right",
+      "use": "Pedal of the right side, old French cranks",
+      "designation": "M14x1.25",
+      "nominalDiameterMm": {
+        "value": 14,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "pedal-thread-moped",
+          "pedal-threads-fr-wiki"
+        ]
+      },
+      "pitchMm": {
+        "value": 1.25,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "pedal-thread-moped",
+          "pedal-threads-fr-wiki"
+        ]
+      },
+      "hand": "right"
+    },
+    {
+      "id": "pedal-14-left",
+      "use": "Pedal of the left side, old French cranks",
+      "designation": "M14x1.25",
+      "nominalDiameterMm": {
+        "value": 14,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "pedal-thread-moped",
+          "pedal-threads-fr-wiki"
+        ]
+      },
+      "pitchMm": {
+        "value": 1.25,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "pedal-thread-moped",
+          "pedal-threads-fr-wiki"
+        ]
+      },
+      "hand": "left"
+    },
+    {
+      "id": "shell-bsc-right",
+      "use": "Left cup of the shell with inch threads (ISO)",
+      "designation": "1.370 in x 24 tpi",
+      "nominalDiameterMm": {
+        "value": 34.798,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "shell-thread-page",
+          "spacer-chart-24"
+        ],
+        "alternatives": [
+          {
+            "value": 34.925,
+            "unit": "mm",
+            "standing": "secondary",
+            "sources": [
+              "cycle-threads-table",
+              "shell-thread-page"
+            ],
+            "set": "as-1-3-8-in",
+            "note": "Printed as 1.375 in."
+          }
+        ]
+      },
+      "threadsPerInch": {
+        "value": 24,
+        "unit": "threads per inch",
+        "standing": "secondary",
+        "sources": [
+          "shell-thread-page",
+          "spacer-chart-24"
+        ]
+      },
+      "hand": "right"
+    },
+    {
+      "id": "shell-bsc-left",
+      "use": "Right cup of the shell with inch threads (ISO)",
+      "designation": "1.370 in x 24 tpi",
+      "nominalDiameterMm": {
+        "value": 34.798,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "shell-thread-page",
+          "spacer-chart-24"
+        ],
+        "alternatives": [
+          {
+            "value": 34.925,
+            "unit": "mm",
+            "standing": "secondary",
+            "sources": [
+              "cycle-threads-table",
+              "shell-thread-page"
+            ],
+            "set": "as-1-3-8-in",
+            "note": "Printed as 1.375 in."
+          }
+        ]
+      },
+      "threadsPerInch": {
+        "value": 24,
+        "unit": "threads per inch",
+        "standing": "secondary",
+        "sources": [
+          "shell-thread-page",
+          "spacer-chart-24"
+        ]
+      },
+      "hand": "left"
+    },
+    {
+      "id": "shell-italian",
+      "use": "Both cups of the Italian shell",
+      "designation": "36 mm x 24 tpi",
+      "nominalDiameterMm": {
+        "value": 36,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "shell-thread-page",
+          "spacer-chart-24"
+        ]
+      },
+      "threadsPerInch": {
+        "value": 24,
+        "unit": "threads per inch",
+        "standing": "secondary",
+        "sources": [
+          "shell-thread-page",
+          "spacer-chart-24"
+        ]
+      },
+      "hand": "right"
+    },
+    {
+      "id": "shell-french",
+      "use": "Both cups of the French shell",
+      "designation": "M35x1",
+      "nominalDiameterMm": {
+        "value": 35,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "shell-thread-page"
+        ]
+      },
+      "pitchMm": {
+        "value": 1,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "shell-thread-page"
+        ]
+      },
+      "hand": "right"
+    },
+    {
+      "id": "shell-swiss-left",
+      "use": "Right cup of the Swiss shell",
+      "designation": "M35x1",
+      "nominalDiameterMm": {
+        "value": 35,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "shell-thread-page",
+          "shells-fr-wiki"
+        ]
+      },
+      "pitchMm": {
+        "value": 1,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "shell-thread-page",
+          "shells-fr-wiki"
+        ]
+      },
+      "hand": "left"
+    },
+    {
+      "id": "shell-old-british-right",
+      "use": "Left cup of an old British shell",
+      "designation": "1 3/8 in x 26 tpi",
+      "nominalDiameterMm": {
+        "value": 34.925,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "shell-old-british"
+        ]
+      },
+      "threadsPerInch": {
+        "value": 26,
+        "unit": "threads per inch",
+        "standing": "secondary",
+        "sources": [
+          "shell-old-british"
+        ]
+      },
+      "hand": "right"
+    },
+    {
+      "id": "shell-old-british-left",
+      "use": "Right cup of an old British shell",
+      "designation": "1 3/8 in x 26 tpi",
+      "nominalDiameterMm": {
+        "value": 34.925,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "shell-old-british"
+        ]
+      },
+      "threadsPerInch": {
+        "value": 26,
+        "unit": "threads per inch",
+        "standing": "secondary",
+        "sources": [
+          "shell-old-british"
+        ]
+      },
+      "hand": "left"
+    },
+    {
+      "id": "shell-47-right",
+      "use": "Cup of a shell of 47 mm",
+      "designation": "M47x1",
+      "nominalDiameterMm": {
+        "value": 47,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "spacer-chart-24"
+        ]
+      },
+      "pitchMm": {
+        "value": 1,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "spacer-chart-24"
+        ]
+      },
+      "hand": "right",
+      "note": "The hand of each side is for the maker of the part to say."
+    },
+    {
+      "id": "shell-47-left",
+      "use": "Cup of a shell of 47 mm",
+      "designation": "M47x1",
+      "nominalDiameterMm": {
+        "value": 47,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "spacer-chart-24"
+        ]
+      },
+      "pitchMm": {
+        "value": 1,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "spacer-chart-24"
+        ]
+      },
+      "hand": "left",
+      "note": "The hand of each side is for the maker of the part to say."
+    },
+    {
+      "id": "chainring-bolt",
+      "use": "Chainring bolt",
+      "designation": "M8x0.75",
+      "nominalDiameterMm": {
+        "value": 8,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "thread-size-list"
+        ]
+      },
+      "pitchMm": {
+        "value": 0.75,
+        "unit": "mm",
+        "standing": "secondary",
+        "sources": [
+          "thread-size-list"
+        ]
+      },
+      "hand": "right"
+    }
+  ]
 };

@@ -49,6 +49,18 @@ export interface ThreadRecord {
   threadsPerInch?: Datum;
   /** Hand of the thread. */
   hand: 'right' | 'left';
+  /** Whether the part that the record describes carries it outside or inside; absent where both are meant. */
+  member?: 'external' | 'internal';
+  /** True for the thread that sources call the usual one of its list. */
+  usual?: boolean;
+  /** Pitch diameter of the basic profile in mm, where it was reckoned. */
+  pitchDiameterMm?: Datum;
+  /** Minor diameter of the external thread in mm, where it was reckoned. */
+  minorDiameterMm?: Datum;
+  /** Minor diameter of the internal thread in mm, where it was reckoned. */
+  internalMinorDiameterMm?: Datum;
+  /** Tensile stress area of the external thread in mm2, where it was reckoned. */
+  stressAreaMm2?: Datum;
   /** What a reader has to know to use it. */
   note?: string;
 }
@@ -103,8 +115,11 @@ export interface InspectionClaim extends Claim {
 
 /** Whether parts named alike interchange at all. */
 export interface Interchange extends Claim {
-  /** `open-standard` and `published-sizes` parts are meant to; of `maker-specific` parts only those of one maker are. */
-  kind: 'open-standard' | 'published-sizes' | 'maker-specific';
+  /**
+   * `open-standard` and `published-sizes` parts are meant to; of `maker-specific` parts only those of one maker are;
+   * `inseparable` ones are one piece.
+   */
+  kind: 'open-standard' | 'published-sizes' | 'maker-specific' | 'inseparable';
 }
 
 /** What is known about a spindle of one record with an arm of another. */
@@ -144,7 +159,7 @@ export interface TaperSet {
 
 /** Geometry of a square taper. */
 export interface SquareTaperGeometry {
-  /** Published sets of sizes, in no order of merit. */
+  /** Published sets of sizes, in no order of merit; empty where no source gives sizes of its own to this square. */
   sets: readonly TaperSet[];
   /** What stands in where a set gives no value. */
   fallback: {

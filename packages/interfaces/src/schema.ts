@@ -16,13 +16,20 @@ import {
   standingsWithoutSource,
 } from '@spindlewright/quantity/schema';
 import { z } from 'zod/v4';
+import type { IdentifyBoreInput } from './bore-readings.ts';
 import type { MateResult } from './check-mate.ts';
-import type { IdentificationData } from './identification-data.ts';
+import type { BoreIdentificationData, IdentificationData, ThreadIdentificationData } from './identification-data.ts';
+import type { BoreIdentification } from './identify-bore.ts';
 import type { SpindleIdentification } from './identify-spindle.ts';
+import type { ThreadIdentification } from './identify-thread.ts';
 import type { InterfaceFilter } from './list-interfaces.ts';
+import type { NeighbourRecord, NeighbourRule, ShellWidth, SidedThreads } from './neighbour.ts';
+import type { ObservationRecord } from './observation.ts';
 import type { ArmGeometry, SpindleGeometry } from './published-geometry.ts';
 import type { Claim, Conflict, FixingHead, InterfaceRecord, TaperSet, ThreadRecord, TorquePractice } from './record.ts';
 import type { IdentifySpindleInput } from './square-readings.ts';
+import type { ThreadFitData } from './thread-fit-data.ts';
+import type { IdentifyThreadInput } from './thread-readings.ts';
 
 const id = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/);
 const text = z.string().min(1);
@@ -63,6 +70,12 @@ const threadSchema: z.ZodType<ThreadRecord> = z.strictObject({
   pitchMm: optionalDatum,
   threadsPerInch: optionalDatum,
   hand: z.enum(['right', 'left']),
+  member: z.enum(['external', 'internal']).exactOptional(),
+  usual: z.boolean().exactOptional(),
+  pitchDiameterMm: optionalDatum,
+  minorDiameterMm: optionalDatum,
+  internalMinorDiameterMm: optionalDatum,
+  stressAreaMm2: optionalDatum,
   note: optionalText,
 });
 
@@ -89,7 +102,7 @@ const mateVerdictSchema = z.enum(['mates', 'mates-with-shift', 'starts-then-fail
 
 const geometries = {
   'square-taper': z.strictObject({
-    sets: z.array(taperSetSchema).min(1),
+    sets: z.array(taperSetSchema),
     fallback: z.strictObject({ faceAngleDeg: datumSchema, flatLengthMm: datumSchema }),
     handFitShoulderGapMm: datumSchema,
     handFitEndGapMm: datumSchema,
@@ -130,7 +143,10 @@ const recordShape = {
   summary: text,
   documents: claims,
   interchange: z
-    .strictObject({ ...claimShape, kind: z.enum(['open-standard', 'published-sizes', 'maker-specific']) })
+    .strictObject({
+      ...claimShape,
+      kind: z.enum(['open-standard', 'published-sizes', 'maker-specific', 'inseparable']),
+    })
     .refine(isSourced, NEEDS_SOURCE),
   axialStop: z.strictObject({
     kind: z.enum(['press-on-taper', 'shoulder', 'preload-adjuster', 'cotter', 'face-teeth', 'forged']),
@@ -179,6 +195,166 @@ export const interfaceRecordSchema: z.ZodType<InterfaceRecord> = z.discriminated
   z.strictObject({ ...recordShape, family: z.literal('one-piece'), geometry: geometries['one-piece'] }),
 ]);
 
+const neighbourRuleSchema: z.ZodType<NeighbourRule> = z
+  .strictObject({ ...claimShape, male: id, female: id, verdict: mateVerdictSchema })
+  .refine(isSourced, NEEDS_SOURCE);
+const widthsSchema: z.ZodType<ShellWidth[]> = z.array(z.strictObject({ id, widthMm: datumSchema, note: optionalText }));
+const sidedThreadsSchema: z.ZodType<SidedThreads> = z.strictObject({ left: threadSchema, right: threadSchema });
+
+const neighbourShape = {
+  dataEdition: recordShape.dataEdition,
+  id,
+  aliases: z.array(id),
+  title: text,
+  summary: text,
+  documents: claims,
+  claims,
+  torquePractice: recordShape.torquePractice,
+  mating: z.array(neighbourRuleSchema),
+  conflicts: recordShape.conflicts,
+  missing: recordShape.missing,
+};
+
+/** Schema of a {@link NeighbourRecord}, told apart by `kind`. */
+export const neighbourRecordSchema: z.ZodType<NeighbourRecord> = z.discriminatedUnion('kind', [
+  z.strictObject({
+    ...neighbourShape,
+    kind: z.literal('shell-thread'),
+    threads: sidedThreadsSchema,
+    widths: widthsSchema,
+    caliper: z.strictObject({ cupOutsideMm: optionalDatum, shellInsideMm: optionalDatum }),
+  }),
+  z.strictObject({
+    ...neighbourShape,
+    kind: z.literal('shell-bore'),
+    seat: z.enum(['bearing', 'pressed-cup', 'loose-pressed-cup', 'clamped-cartridge']),
+    bores: z.array(z.strictObject({ id, boreMm: datumSchema })).min(1),
+    widths: widthsSchema,
+    spindles: z.array(z.strictObject({ id, spindleDiameterMm: datumSchema })),
+  }),
+  z.strictObject({
+    ...neighbourShape,
+    kind: z.literal('fixing'),
+    form: z.enum(['spindle-bolt', 'spindle-nut', 'pinch-bolt', 'chainring-bolt']),
+    thread: threadSchema,
+    heads: recordShape.fixingHeads,
+  }),
+  z.strictObject({ ...neighbourShape, kind: z.literal('puller-thread'), thread: threadSchema }),
+  z.strictObject({ ...neighbourShape, kind: z.literal('pedal-thread'), threads: sidedThreadsSchema }),
+  z.strictObject({
+    ...neighbourShape,
+    kind: z.literal('bolt-circle'),
+    armCount: datumSchema,
+    boltCircleDiameterMm: datumSchema,
+    smallestRing: datumSchema,
+    holeSpacingMm: datumSchema,
+  }),
+  z.strictObject({
+    ...neighbourShape,
+    kind: z.literal('convention'),
+    topic: z.enum(['chainline', 'spindle-length', 'arm-length', 'tread', 'square-orientation']),
+    values: z.array(z.strictObject({ id, use: text, quantity: datumSchema })),
+  }),
+]);
+
+/** Schema of an {@link ObservationRecord}. */
+export const observationRecordSchema: z.ZodType<ObservationRecord> = z.strictObject({
+  dataEdition: recordShape.dataEdition,
+  id,
+  aliases: z.array(id),
+  family: z.enum(['any', 'square-taper', 'spline', 'face-spline', 'through-spindle', 'cottered', 'one-piece']),
+  checksWithoutObject: z.array(id),
+  meanings: z.array(
+    z
+      .strictObject({
+        ...claimShape,
+        check: id,
+        outcome: id,
+        reading: z.enum(['right', 'wrong', 'depends', 'cannot-be']),
+        interfaces: z.array(id).exactOptional(),
+      })
+      .refine(isSourced, NEEDS_SOURCE),
+  ),
+});
+
+const boreDataSchema: z.ZodType<BoreIdentificationData> = z.strictObject({
+  unlisted: z.strictObject({
+    acrossFlatsAtMouthMm: datumSchema,
+    acrossFlatsSpreadMm: datumSchema,
+    faceAngleDeg: datumSchema,
+    faceAngleSpreadDeg: datumSchema,
+    boreLengthMm: datumSchema,
+    boreLengthSpreadMm: datumSchema,
+  }),
+  assumedUncertainty: z.strictObject({
+    acrossFlatsMm: datumSchema,
+    planeMm: datumSchema,
+    boreLengthMm: datumSchema,
+    diameterMm: datumSchema,
+  }),
+  nextReading: z.strictObject({
+    acrossFlatsAtMm: datumSchema,
+    acrossFlatsMm: datumSchema,
+    planeMm: datumSchema,
+    boreLengthMm: datumSchema,
+  }),
+  round: z.strictObject({
+    unlistedProbability: datumSchema,
+    clearanceMm: datumSchema,
+    clearanceSpreadMm: datumSchema,
+    toothDepthMm: datumSchema,
+    toothDepthSpreadMm: datumSchema,
+    minorSpreadMm: datumSchema,
+    slipProbability: datumSchema,
+    toothedUnlistedProbability: datumSchema,
+  }),
+});
+
+const threadDataSchema: z.ZodType<ThreadIdentificationData> = z.strictObject({
+  unlistedProbability: datumSchema,
+  unlistedPitchMm: datumSchema,
+  unlistedPitchSpreadMm: datumSchema,
+  unstatedPitchMm: datumSchema,
+  unstatedPitchSpreadMm: datumSchema,
+  limits: z.strictObject({
+    allowanceUm: datumSchema,
+    allowancePerPitchUm: datumSchema,
+    majorWidthUm: datumSchema,
+    majorWidthFallUm: datumSchema,
+    minorWidthUm: datumSchema,
+    fineMinorWidthUm: datumSchema,
+    fineMinorWidthFallUm: datumSchema,
+  }),
+  spread: z.strictObject({ metricMm: datumSchema, otherMm: datumSchema }),
+  chamfer: z.strictObject({ lengthRatio: datumSchema, lengthSpreadRatio: datumSchema }),
+  assumedUncertainty: z.strictObject({
+    externalDiameterMm: datumSchema,
+    internalDiameterMm: datumSchema,
+    planeMm: datumSchema,
+    pitchMm: datumSchema,
+    threadsPerInch: datumSchema,
+  }),
+  assumedPlaneMm: datumSchema,
+  slipProbability: z.strictObject({ diameter: datumSchema, pitch: datumSchema, hand: datumSchema }),
+  nextReading: z.strictObject({ diameterMm: datumSchema, planeRatio: datumSchema, pitchMm: datumSchema }),
+  nearMiss: z.strictObject({
+    leastOverlapShare: datumSchema,
+    soundOverlapShare: datumSchema,
+    pitchShare: datumSchema,
+    soundPitchShare: datumSchema,
+  }),
+});
+
+/** Schema of {@link ThreadFitData}. */
+export const threadFitDataSchema: z.ZodType<ThreadFitData> = z.strictObject({
+  dataEdition: recordShape.dataEdition,
+  sameDiameterMm: datumSchema,
+  samePitchShare: datumSchema,
+  leastOverlapShare: datumSchema,
+  clampClosesMm: datumSchema,
+  sameBoreMm: datumSchema,
+});
+
 /** Schema of {@link IdentificationData}. */
 export const identificationDataSchema: z.ZodType<IdentificationData> = z.strictObject({
   dataEdition: recordShape.dataEdition,
@@ -205,6 +381,11 @@ export const identificationDataSchema: z.ZodType<IdentificationData> = z.strictO
     flatLengthMm: datumSchema,
     worthwhileGain: datumSchema,
   }),
+  slip: z.strictObject({ probability: datumSchema, spreadMm: datumSchema }),
+  commonErrorShare: datumSchema,
+  bore: boreDataSchema,
+  threads: threadDataSchema,
+  neighbourThreads: z.array(threadSchema),
   blunderProbability: datumSchema,
   convincingProbability: datumSchema,
 });
@@ -301,6 +482,67 @@ export const spindleIdentificationSchema: z.ZodType<SpindleIdentification> = z.s
   dataEdition: recordShape.dataEdition,
 });
 
+/** Schema of the input of `identifyBore`; ranges are checked by the function. */
+export const identifyBoreInputSchema: z.ZodType<IdentifyBoreInput> = z.strictObject({
+  acrossFlatsMm: measurandSchema.exactOptional(),
+  atMm: measurandSchema.exactOptional(),
+  readings: z.array(z.strictObject(flatsReadingShape)).exactOptional(),
+  boreLengthMm: measurandSchema.exactOptional(),
+  diameterMm: measurandSchema.exactOptional(),
+  toothed: z.boolean().exactOptional(),
+});
+
+/** Schema of the result of `identifyBore`. */
+export const boreIdentificationSchema: z.ZodType<BoreIdentification> = z.strictObject({
+  shape: z.enum(['square', 'round']),
+  candidates: z.array(z.strictObject({ id, probability, sets: z.array(z.strictObject({ set: id, probability })) })),
+  next: z.strictObject({
+    reading: z.enum(['across-flats', 'bore-length', 'diameter', 'teeth', 'trial-fit']),
+    expectedProbability: probability.exactOptional(),
+    message: text,
+  }),
+  findings,
+  cautions: findings,
+  sources: z.array(id),
+  dataEdition: recordShape.dataEdition,
+});
+
+const handSchema = z.enum(['right', 'left']);
+const kindSchema = z.enum(['external', 'internal']);
+
+/** Schema of the input of `identifyThread`; ranges are checked by the function. */
+export const identifyThreadInputSchema: z.ZodType<IdentifyThreadInput> = z.strictObject({
+  diameterMm: measurandSchema.exactOptional(),
+  atMm: measurandSchema.exactOptional(),
+  pitchMm: measurandSchema.exactOptional(),
+  threadsPerInch: measurandSchema.exactOptional(),
+  hand: handSchema.exactOptional(),
+  kind: kindSchema.exactOptional(),
+});
+
+/** Schema of the result of `identifyThread`. */
+export const threadIdentificationSchema: z.ZodType<ThreadIdentification> = z.strictObject({
+  candidates: z.array(
+    z.strictObject({
+      id,
+      probability,
+      designation: text.exactOptional(),
+      hand: handSchema.exactOptional(),
+      uses: z.array(text),
+      sets: z.array(z.strictObject({ set: id, kind: kindSchema, probability })),
+    }),
+  ),
+  next: z.strictObject({
+    reading: z.enum(['diameter', 'pitch', 'hand', 'trial-fit']),
+    expectedProbability: probability.exactOptional(),
+    message: text,
+  }),
+  findings,
+  cautions: findings,
+  sources: z.array(id),
+  dataEdition: recordShape.dataEdition,
+});
+
 /**
  * Gives the JSON Schema of an interface record, for editors and validators outside this library.
  *
@@ -323,4 +565,51 @@ export const spindleIdentificationSchema: z.ZodType<SpindleIdentification> = z.s
  */
 export function interfaceRecordJsonSchema(): JsonSchema {
   return jsonSchemaOf(interfaceRecordSchema, 'interface-record');
+}
+
+/**
+ * Gives the JSON Schema of a neighbour record, for editors and validators outside this library.
+ *
+ * @remarks
+ * Formula: none; derived from {@link neighbourRecordSchema} when asked for.
+ *
+ * Validity: draft 2020-12. It cannot say that bounds enclose a value or that a standing needs a source; the zod schema
+ * checks both.
+ *
+ * Accuracy: exact.
+ *
+ * @returns A new JSON Schema object with `$id` `urn:spindlewright:schema:neighbour-record`.
+ * @throws Nothing.
+ * @example
+ * ```ts
+ * import { neighbourRecordJsonSchema } from '@spindlewright/interfaces/schema';
+ * neighbourRecordJsonSchema().$id; // => 'urn:spindlewright:schema:neighbour-record'
+ * ```
+ * @see JSON Schema, draft 2020-12.
+ */
+export function neighbourRecordJsonSchema(): JsonSchema {
+  return jsonSchemaOf(neighbourRecordSchema, 'neighbour-record');
+}
+
+/**
+ * Gives the JSON Schema of a record of meanings of observations, for editors and validators outside this library.
+ *
+ * @remarks
+ * Formula: none; derived from {@link observationRecordSchema} when asked for.
+ *
+ * Validity: draft 2020-12. It cannot say that a standing needs a source; the zod schema checks it.
+ *
+ * Accuracy: exact.
+ *
+ * @returns A new JSON Schema object with `$id` `urn:spindlewright:schema:observation-record`.
+ * @throws Nothing.
+ * @example
+ * ```ts
+ * import { observationRecordJsonSchema } from '@spindlewright/interfaces/schema';
+ * observationRecordJsonSchema().$id; // => 'urn:spindlewright:schema:observation-record'
+ * ```
+ * @see JSON Schema, draft 2020-12.
+ */
+export function observationRecordJsonSchema(): JsonSchema {
+  return jsonSchemaOf(observationRecordSchema, 'observation-record');
 }

@@ -227,7 +227,8 @@ export const spline10: SplineRecord = {
         ],
         "note": "Given for some splined cranks."
       },
-      "hand": "right"
+      "hand": "right",
+      "member": "internal"
     },
     {
       "id": "bolt-m15x1",
@@ -247,7 +248,8 @@ export const spline10: SplineRecord = {
         "standing": "from-memory",
         "sources": []
       },
-      "hand": "right"
+      "hand": "right",
+      "member": "internal"
     }
   ],
   "fixingHeads": [],
@@ -275,7 +277,9 @@ export const spline10: SplineRecord = {
             "puller-threads-fr-wiki"
           ]
         },
-        "hand": "right"
+        "hand": "right",
+        "member": "internal",
+        "usual": true
       }
     ],
     "tip": [

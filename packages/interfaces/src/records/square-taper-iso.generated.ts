@@ -378,7 +378,9 @@ export const squareTaperIso: SquareTaperRecord = {
           "thread-size-list"
         ]
       },
-      "hand": "right"
+      "hand": "right",
+      "member": "internal",
+      "usual": true
     },
     {
       "id": "nut-m10x1-25",
@@ -401,6 +403,7 @@ export const squareTaperIso: SquareTaperRecord = {
         ]
       },
       "hand": "right",
+      "member": "external",
       "note": "Another list gives M8x1.25 for the stud: measure."
     },
     {
@@ -424,6 +427,7 @@ export const squareTaperIso: SquareTaperRecord = {
         ]
       },
       "hand": "right",
+      "member": "external",
       "note": "Another page gives M10x1.25 for the stud: measure."
     },
     {
@@ -439,6 +443,7 @@ export const squareTaperIso: SquareTaperRecord = {
         ]
       },
       "hand": "right",
+      "member": "internal",
       "note": "Pitch not given by the source."
     }
   ],
@@ -518,7 +523,9 @@ export const squareTaperIso: SquareTaperRecord = {
             "puller-threads-fr-wiki"
           ]
         },
-        "hand": "right"
+        "hand": "right",
+        "member": "internal",
+        "usual": true
       },
       {
         "id": "m23x1",
@@ -541,7 +548,8 @@ export const squareTaperIso: SquareTaperRecord = {
             "puller-threads-fr-wiki"
           ]
         },
-        "hand": "right"
+        "hand": "right",
+        "member": "internal"
       },
       {
         "id": "odd-french",
@@ -584,6 +592,7 @@ export const squareTaperIso: SquareTaperRecord = {
           ]
         },
         "hand": "right",
+        "member": "internal",
         "note": "A 23 mm puller starts in this thread and then strips it."
       },
       {
@@ -598,7 +607,8 @@ export const squareTaperIso: SquareTaperRecord = {
             "puller-thread-repair"
           ]
         },
-        "hand": "right"
+        "hand": "right",
+        "member": "internal"
       }
     ],
     "tip": [

@@ -420,7 +420,9 @@ export const squareTaperJis: SquareTaperRecord = {
           "thread-size-list"
         ]
       },
-      "hand": "right"
+      "hand": "right",
+      "member": "internal",
+      "usual": true
     },
     {
       "id": "nut-m10x1-25",
@@ -443,6 +445,7 @@ export const squareTaperJis: SquareTaperRecord = {
         ]
       },
       "hand": "right",
+      "member": "external",
       "note": "Another list gives M8x1.25 for the stud: measure."
     },
     {
@@ -466,6 +469,7 @@ export const squareTaperJis: SquareTaperRecord = {
         ]
       },
       "hand": "right",
+      "member": "external",
       "note": "Another page gives M10x1.25 for the stud: measure."
     },
     {
@@ -481,6 +485,7 @@ export const squareTaperJis: SquareTaperRecord = {
         ]
       },
       "hand": "right",
+      "member": "internal",
       "note": "Pitch not given by the source."
     }
   ],
@@ -560,7 +565,9 @@ export const squareTaperJis: SquareTaperRecord = {
             "puller-threads-fr-wiki"
           ]
         },
-        "hand": "right"
+        "hand": "right",
+        "member": "internal",
+        "usual": true
       },
       {
         "id": "m23x1",
@@ -583,7 +590,8 @@ export const squareTaperJis: SquareTaperRecord = {
             "puller-threads-fr-wiki"
           ]
         },
-        "hand": "right"
+        "hand": "right",
+        "member": "internal"
       },
       {
         "id": "odd-french",
@@ -626,6 +634,7 @@ export const squareTaperJis: SquareTaperRecord = {
           ]
         },
         "hand": "right",
+        "member": "internal",
         "note": "A 23 mm puller starts in this thread and then strips it."
       },
       {
@@ -640,7 +649,8 @@ export const squareTaperJis: SquareTaperRecord = {
             "puller-thread-repair"
           ]
         },
-        "hand": "right"
+        "hand": "right",
+        "member": "internal"
       }
     ],
     "tip": [

@@ -118,7 +118,8 @@ export const throughSpindle24: ThroughSpindleRecord = {
         "standing": "from-memory",
         "sources": []
       },
-      "hand": "right"
+      "hand": "right",
+      "member": "internal"
     }
   ],
   "fixingHeads": [
