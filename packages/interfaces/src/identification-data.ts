@@ -1,5 +1,4 @@
 import type { Datum } from '@spindlewright/quantity';
-import type { ThreadRecord } from './record.ts';
 
 /** What identification needs besides the records; judgement but for the limits of threads, and stated so. */
 export interface IdentificationData {
@@ -73,8 +72,6 @@ export interface IdentificationData {
   bore: BoreIdentificationData;
   /** What the identification of a thread needs. */
   threads: ThreadIdentificationData;
-  /** Threads around the joint: pedals, shells, chainrings. */
-  neighbourThreads: readonly ThreadRecord[];
   /** Chance that all readings together tell nothing about the part, so that no candidate is ever impossible. */
   blunderProbability: Datum;
   /** Probability from which on an answer is not called open. */

@@ -5,15 +5,8 @@ import { makeFinding } from './make-finding.ts';
 import { nextSquareReadings } from './next-square-reading.ts';
 import { squareTaperIso } from './records/square-taper-iso.generated.ts';
 import { squareTaperJis } from './records/square-taper-jis.generated.ts';
-import { type SpindleCandidate, squareCandidates } from './square-candidates.ts';
-import {
-  logBlunder,
-  logJoints,
-  type SquareHypothesis,
-  type SquareReadings,
-  squareHypotheses,
-  UNLISTED,
-} from './square-hypotheses.ts';
+import { blunderShare, type SpindleCandidate, squareCandidates } from './square-candidates.ts';
+import { type SquareHypothesis, type SquareReadings, squareHypotheses, UNLISTED } from './square-hypotheses.ts';
 import { type IdentifySpindleInput, squareReadings } from './square-readings.ts';
 
 /** What a spindle may be, by its readings. */
@@ -45,15 +38,18 @@ export interface SpindleIdentification {
  * @remarks
  * Formula: Bayes over every published set of every record, and over an unlisted square. A reading across flats at plane z
  * is normal about (size at end + 2 z tan(angle)); its variance is that of the reading, that of the plane times the growth
- * squared, and those of the part in size and angle, which all readings of one part share. The length of the flats is
- * normal about the published length. All readings together may be a blunder, with a stated probability. Within a record each distinct size weighs the same, however many pages repeat it.
- * Limits count as rectangular (width/sqrt 12), plain numbers get a stated uncertainty. `next` is the careful reading
+ * squared, and those of the part in size and angle, which all readings of one part share, as they share half the variance
+ * of reading and plane: a caliper off its zero is off in each of them. The length of the flats is normal about the
+ * published length. All readings together may be a blunder, with a stated probability. Within a record each distinct size
+ * weighs the same, however many pages repeat it. Limits count as rectangular (width/sqrt 12), plain numbers get a stated uncertainty. `next` is the careful reading
  * with the largest expected probability of naming the right square.
  *
  * Validity: square ends of 8 to 20 mm across flats. Few or wide readings give a wide answer; `unlisted` never has
  * probability 0, so no answer is certain.
  *
- * Accuracy: that of the judgements in the data (`identificationData`): priors, spread of parts, assumed uncertainties.
+ * Accuracy: that of the judgements in the data (`identificationData`): priors, spread of parts, assumed uncertainties. How
+ * far its probabilities can be believed stands on the validation page "identification": it is tried on readings from a
+ * generator that shares nothing with this formula.
  *
  * @param input - `acrossFlatsMm` with `atMm` (mm), `readings` of such, `flatLengthMm`; each a number, limits or a value with
  * standard uncertainty.
@@ -89,12 +85,6 @@ export function identifySpindle(input: IdentifySpindleInput): SpindleIdentificat
     sources: [...new Set(hypotheses.flatMap(({ sources }) => sources))].sort(),
     dataEdition,
   };
-}
-
-/** How far the readings are better explained by a slip than by any square. */
-function blunderShare(hypotheses: readonly SquareHypothesis[], readings: SquareReadings): number {
-  const blunder = logBlunder(readings);
-  return 1 / logJoints(hypotheses, readings).reduce((sum, log) => sum + Math.exp(log - blunder), 0);
 }
 
 function nextOf(

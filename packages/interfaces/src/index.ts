@@ -1,14 +1,22 @@
 /**
  * The interfaces between crank arms and spindles as sourced data, with their conflicts kept apart: look them up, say
- * which parts mate, name a spindle by its readings, and draw geometries for seat prediction.
+ * which parts mate, name a spindle, a bore or a thread by its readings, and draw geometries for seat prediction.
  *
  * @packageDocumentation
  */
 export { armGeometries } from './arm-geometries.ts';
+export type { BoreFlatsReading, IdentifyBoreInput } from './bore-readings.ts';
 export { checkMate, type MateInput, type MateResult } from './check-mate.ts';
 export { dataEdition } from './data-edition.ts';
 export { getInterface } from './get-interface.ts';
+export { type BoreIdentification, identifyBore } from './identify-bore.ts';
 export { identifySpindle, type SpindleIdentification } from './identify-spindle.ts';
+export {
+  identifyThread,
+  type ThreadCandidate,
+  type ThreadIdentification,
+  type ThreadSetProbability,
+} from './identify-thread.ts';
 export { type InterfaceFilter, listInterfaces } from './list-interfaces.ts';
 export type {
   ArmGeometry,
@@ -52,4 +60,6 @@ export { spindleGeometries } from './spindle-geometries.ts';
 export type { SetProbability, SpindleCandidate } from './square-candidates.ts';
 export type { FlatsReading, IdentifySpindleInput } from './square-readings.ts';
 export type { MateShift } from './taper-shifts.ts';
+export type { ThreadKind } from './thread-hypotheses.ts';
+export type { IdentifyThreadInput } from './thread-readings.ts';
 export { version } from './version.ts';

@@ -12,6 +12,7 @@ const hypothesis = (id: string, size: number, length: number): SquareHypothesis 
   acrossFlatsMm: { mean: size, deviation: 0.02 },
   faceAngleDeg: { mean: 2, deviation: 0 },
   flatLengthMm: { mean: length, deviation: 1.5 },
+  sizeWithLength: 0,
   sources: [],
 });
 

@@ -1,8 +1,8 @@
-import { logJoints, type SquareHypothesis, type SquareReadings } from './square-hypotheses.ts';
+import { logBlunder, logJoints, type SquareHypothesis, type SquareReadings } from './square-hypotheses.ts';
 
-/** One square that the readings may belong to. */
+/** One interface that the readings may belong to. */
 export interface SpindleCandidate {
-  /** Record id, or `unlisted` for any square without a record. */
+  /** Record id, or `unlisted` for any part without a record. */
   id: string;
   /** Probability, 0 to 1; over all candidates they sum to 1. */
   probability: number;
@@ -37,4 +37,10 @@ export function squareCandidates(
       return { id, probability, sets: sets.sort((a, b) => b.probability - a.probability) };
     })
     .sort((a, b) => b.probability - a.probability);
+}
+
+/** How far the readings are better explained by a slip than by any square. @internal */
+export function blunderShare(hypotheses: readonly SquareHypothesis[], readings: SquareReadings): number {
+  const blunder = logBlunder(readings);
+  return 1 / logJoints(hypotheses, readings).reduce((sum, log) => sum + Math.exp(log - blunder), 0);
 }

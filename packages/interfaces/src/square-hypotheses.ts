@@ -9,13 +9,13 @@ export interface Reading {
   uncertainty: number;
 }
 
-/** What was read on a spindle. @internal */
+/** What was read on a square; planes count in the direction in which the square grows. @internal */
 export interface SquareReadings {
-  flats: readonly { acrossFlats: Reading; at: Reading }[];
+  flats: readonly { acrossFlats: Reading; at: Reading; slipped?: boolean }[];
   flatLength?: Reading;
 }
 
-/** One way in which the spindle could be made: a record and one of its published sets, or none of them. @internal */
+/** One way in which the part could be made: a record and one of its published sets, or none of them. @internal */
 export interface SquareHypothesis {
   id: string;
   set: string;
@@ -23,10 +23,13 @@ export interface SquareHypothesis {
   acrossFlatsMm: Spread;
   faceAngleDeg: Spread;
   flatLengthMm: Spread;
+  /** Covariance of size and length in mm2, where one judgement stands behind both. */
+  sizeWithLength: number;
   sources: readonly string[];
 }
 
-interface Spread {
+/** A normal distribution. @internal */
+export interface Spread {
   mean: number;
   deviation: number;
 }
@@ -52,6 +55,7 @@ export function squareHypotheses(records: readonly SquareTaperRecord[]): SquareH
       acrossFlatsMm: { mean: unlisted.acrossFlatsAtEndMm.value, deviation: unlisted.acrossFlatsSpreadMm.value },
       faceAngleDeg: { mean: unlisted.faceAngleDeg.value, deviation: unlisted.faceAngleSpreadDeg.value },
       flatLengthMm: { mean: unlisted.flatLengthMm.value, deviation: unlisted.flatLengthSpreadMm.value },
+      sizeWithLength: 0,
       sources: [],
     },
   ];
@@ -60,39 +64,75 @@ export function squareHypotheses(records: readonly SquareTaperRecord[]): SquareH
 function recordHypotheses(record: SquareTaperRecord): SquareHypothesis[] {
   const { sets, fallback } = record.geometry;
   const { spread } = identificationData;
-  const sizes = sets.map((set) => set.acrossFlatsAtEndMm.value);
-  // Each distinct figure weighs the same: how many pages repeat one is no evidence that it is right.
-  const distinct = new Set(sizes).size;
   return sets.map((set) => {
     const size = set.acrossFlatsAtEndMm.value;
-    const repeats = sizes.filter((other) => other === size).length;
     return {
       id: record.id,
       set: set.id,
-      prior: priorOf(record.id) / (distinct * repeats),
+      prior: priorOf(record.id) * setShare(record, size),
       acrossFlatsMm: { mean: size, deviation: spread.acrossFlatsMm.value },
       faceAngleDeg: { mean: (set.faceAngleDeg ?? fallback.faceAngleDeg).value, deviation: spread.faceAngleDeg.value },
       flatLengthMm: { mean: (set.flatLengthMm ?? fallback.flatLengthMm).value, deviation: spread.flatLengthMm.value },
+      sizeWithLength: 0,
       sources: publishedSpindle(set, fallback).sources,
     };
   });
 }
 
-const priorOf = (id: string): number =>
+/**
+ * Share of one set in the prior of its record. Each distinct size weighs the same: how many pages repeat one is no
+ * evidence that it is right. @internal
+ */
+export function setShare(record: SquareTaperRecord, acrossFlatsAtEndMm: number): number {
+  const sizes = record.geometry.sets.map((set) => set.acrossFlatsAtEndMm.value);
+  return 1 / (new Set(sizes).size * sizes.filter((other) => other === acrossFlatsAtEndMm).length);
+}
+
+/** Probability of a record, or of none, before any reading. @internal */
+export const priorOf = (id: string): number =>
   identificationData.priors.find((prior) => prior.id === id)?.probability.value ?? 0;
 
 /**
- * Logarithm of prior times likelihood of the readings under each hypothesis. Readings may be blunders, which say the same
- * of every hypothesis: so contradictory ones lead back to the priors, not to whichever square denies them least. @internal
+ * Logarithm of prior times likelihood of the readings under each hypothesis. One reading may have slipped, and all of them
+ * may be a blunder, which says the same of every hypothesis: so contradictory ones lead back to the priors, not to
+ * whichever square denies them least. @internal
  */
 export function logJoints(hypotheses: readonly SquareHypothesis[], readings: SquareReadings): number[] {
   const blunder = logBlunder(readings);
-  const sound = Math.log(1 - identificationData.blunderProbability.value);
+  const ways = soundWays(readings);
   return hypotheses.map((hypothesis) => {
-    const likelihood = sound + logLikelihood(hypothesis, readings);
-    const peak = Math.max(likelihood, blunder);
-    return Math.log(hypothesis.prior) + peak + Math.log(Math.exp(likelihood - peak) + Math.exp(blunder - peak));
+    const sound = ways.map((way) => way.logWeight + logLikelihood(hypothesis, way.readings));
+    return Math.log(hypothesis.prior) + logSum([...sound, blunder]);
   });
+}
+
+/** Logarithm of a sum, from the logarithms of its terms. @internal */
+export function logSum(logs: readonly number[]): number {
+  const peak = Math.max(...logs);
+  return peak + Math.log(logs.reduce((sum, log) => sum + Math.exp(log - peak), 0));
+}
+
+/**
+ * The ways in which readings that are no blunder may have come about: each as it says, or one across flats slipped by a
+ * millimetre or so, with the logarithm of the weight of each way. Two slips at one sitting are left to the blunder. @internal
+ */
+export function soundWays(readings: SquareReadings): { logWeight: number; readings: SquareReadings }[] {
+  const { flats } = readings;
+  const slip = identificationData.slip.probability.value;
+  const spread = identificationData.slip.spreadMm.value;
+  const all = Math.log(1 - identificationData.blunderProbability.value) + flats.length * Math.log(1 - slip);
+  const slipped = flats.map((one) => ({
+    ...one,
+    acrossFlats: { ...one.acrossFlats, uncertainty: Math.hypot(one.acrossFlats.uncertainty, spread) },
+    slipped: true,
+  }));
+  return [
+    { logWeight: all, readings },
+    ...flats.map((_, index) => ({
+      logWeight: all + Math.log(slip / (1 - slip)),
+      readings: { ...readings, flats: flats.map((one, i) => (i === index ? (slipped[i] ?? one) : one)) },
+    })),
+  ];
 }
 
 /** Logarithm of the probability of readings that are blunders: anything in the domain alike. @internal */
@@ -105,30 +145,32 @@ export function logBlunder({ flats, flatLength }: SquareReadings): number {
   );
 }
 
-function logLikelihood(hypothesis: SquareHypothesis, readings: SquareReadings): number {
-  const { acrossFlatsMm, faceAngleDeg, flatLengthMm } = hypothesis;
+/** Logarithm of the density of readings that came about in one way. @internal */
+export function logLikelihood(hypothesis: SquareHypothesis, readings: SquareReadings): number {
+  const { acrossFlatsMm, faceAngleDeg, flatLengthMm, sizeWithLength } = hypothesis;
+  const { flats, flatLength } = readings;
   const angle = (faceAngleDeg.mean * Math.PI) / 180;
   const growth = 2 * Math.tan(angle);
   const growthDeviation = (2 / Math.cos(angle) ** 2) * ((faceAngleDeg.deviation * Math.PI) / 180);
-  const residual = readings.flats.map(
-    ({ acrossFlats, at }) => acrossFlats.value - (acrossFlatsMm.mean + growth * at.value),
-  );
-  // The deviations of the part in size and angle are common to all readings; errors of reading and of plane are not.
-  const covariance = readings.flats.map((one, i) =>
-    readings.flats.map(
-      (other, j) =>
+  const common = identificationData.commonErrorShare.value;
+  // The part has one size and one angle, and the hand one habit: what is off there is off in every reading alike.
+  const covariance = flats.map((one, i) =>
+    flats.map((other, j) => {
+      // A slip is its own reading's alone.
+      const share = i === j ? 1 : one.slipped || other.slipped ? 0 : common;
+      return (
         acrossFlatsMm.deviation ** 2 +
         growthDeviation ** 2 * one.at.value * other.at.value +
-        (i === j ? one.acrossFlats.uncertainty ** 2 + (growth * one.at.uncertainty) ** 2 : 0),
-    ),
+        share * one.acrossFlats.uncertainty * other.acrossFlats.uncertainty +
+        share * growth ** 2 * one.at.uncertainty * other.at.uncertainty
+      );
+    }),
   );
-  const { flatLength } = readings;
-  const ofLength =
-    flatLength === undefined
-      ? 0
-      : logDensity(
-          [flatLength.value - flatLengthMm.mean],
-          [[flatLengthMm.deviation ** 2 + flatLength.uncertainty ** 2]],
-        );
-  return logDensity(residual, covariance) + ofLength;
+  const residual = flats.map(({ acrossFlats, at }) => acrossFlats.value - (acrossFlatsMm.mean + growth * at.value));
+  if (flatLength !== undefined) {
+    for (const row of covariance) row.push(sizeWithLength);
+    covariance.push([...flats.map(() => sizeWithLength), flatLengthMm.deviation ** 2 + flatLength.uncertainty ** 2]);
+    residual.push(flatLength.value - flatLengthMm.mean);
+  }
+  return logDensity(residual, covariance);
 }

@@ -1,6 +1,7 @@
 import { checkInput, DomainError, type FieldSpecs, type Measurand } from '@spindlewright/quantity';
 import { identificationData } from './identification.generated.ts';
-import { ACROSS_FLATS_RANGE, FLAT_LENGTH_RANGE, type Reading, type SquareReadings } from './square-hypotheses.ts';
+import { readingOf } from './reading-of.ts';
+import { ACROSS_FLATS_RANGE, FLAT_LENGTH_RANGE, type SquareReadings } from './square-hypotheses.ts';
 
 /** One reading across a pair of opposite flats. */
 export interface FlatsReading {
@@ -57,16 +58,6 @@ export function squareReadings(input: IdentifySpindleInput): { readings: SquareR
     },
     assumed: given.some((value) => typeof value === 'number'),
   };
-}
-
-function readingOf(measurand: Measurand, assumed: number): Reading {
-  const finest = identificationData.assumedUncertainty.finestMm.value;
-  if (typeof measurand === 'number') return { value: measurand, uncertainty: assumed };
-  if ('standardUncertainty' in measurand) {
-    return { value: measurand.value, uncertainty: Math.max(finest, measurand.standardUncertainty) };
-  }
-  const { lower, upper } = measurand;
-  return { value: (lower + upper) / 2, uncertainty: Math.max(finest, (upper - lower) / Math.sqrt(12)) };
 }
 
 const refuse = (path: string, allowed: string): DomainError =>

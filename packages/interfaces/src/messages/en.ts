@@ -43,4 +43,44 @@ export const messages: Messages = {
     'Next: measure the length of the flats to {sizeMm:1} mm (standard uncertainty). The chance of naming the right square rises from {now} to {afterwards}.',
   'next-trial-fit':
     'No further reading of the spindle tells the squares apart much better. Push the arm that is to go on by hand and measure its two gaps: they say whether it seats, whatever the spindle is called.',
+  'bore-sizes-derived':
+    'No size of an arm bore is published: the candidates are arms derived from the published spindles by a judged hand fit, and the answer is as wide as that.',
+  'bore-diameters-derived':
+    'The candidates are derived from the diameters of spindles, with a judged clearance for a plain bore and a judged depth of teeth for a toothed one.',
+  'bore-uncertainty-assumed':
+    'A reading came without an uncertainty; {acrossFlatsMm} mm across flats, {planeMm} mm for its plane, {boreLengthMm} mm for the bore length and {diameterMm} mm for a diameter are assumed as standard uncertainties.',
+  'cannot-tell-bores-apart':
+    'These readings do not tell the bores apart: the likeliest has a probability of {probability}.',
+  'probably-unlisted-bore':
+    'These readings fit no listed bore well. Treat it as another one, and rely on a trial fit alone.',
+  'next-across-bore-flats':
+    'Next: read across the flats of the bore {atMm:0} mm from its inner mouth, with the plane set to {planeMm:1} mm and the size to {sizeMm} mm (standard uncertainties). The chance of naming the right bore rises from {now} to {afterwards}.',
+  'next-bore-length':
+    'Next: measure with a depth rod from the inner mouth to the seat of the bolt, to {sizeMm:1} mm (standard uncertainty). The chance of naming the right bore rises from {now} to {afterwards}.',
+  'next-trial-fit-arm':
+    'No further reading of the bore tells the squares apart much better. Push the arm by hand onto the spindle that it is to go on and measure its two gaps: they say whether it seats, whatever the bore is called.',
+  'next-trial-fit-round':
+    'No further look at the bore tells the interfaces apart much better. Measure the spindle that belongs to it, and slide the arm on by hand: it has to go to its stop without force.',
+  'next-teeth':
+    'Next: look whether the bore is toothed or plain. The chance of naming the right bore rises from {now} to {afterwards}.',
+  'next-bore-diameter': 'Next: measure the diameter of the bore, across the crests where it is toothed.',
+  'probably-unlisted-thread': 'These readings fit no listed thread well. Do not cut or force anything by them.',
+  'cannot-tell-threads-apart':
+    'These readings do not tell the threads apart: the likeliest has a probability of {probability}.',
+  'starts-then-strips':
+    'A male thread {male} starts in a female thread {female}, but too little of the flanks meets: under load it strips. That it goes in by hand proves nothing.',
+  'starts-then-binds':
+    'A male thread {male} starts in a female thread {female} and binds as the pitches run apart: turned on with a wrench it strips it.',
+  'thread-uncertainty-assumed':
+    'A reading came without an uncertainty or a plane; {externalDiameterMm} mm for an external and {internalDiameterMm} mm for an internal diameter, {atMm:0} mm from the end within {planeMm:1} mm for its plane, {pitchMm} mm for a pitch and {threadsPerInch:1} for a count of threads per inch are assumed as standard uncertainties.',
+  'next-hand':
+    'Next: tell the hand. Held upright, a right-hand thread rises to the right. The chance of naming the right thread rises from {now} to {afterwards}.',
+  'next-pitch':
+    'Next: measure the pitch over ten threads, to {sizeMm:3} mm each (standard uncertainty). The chance of naming the right thread rises from {now} to {afterwards}.',
+  'next-diameter':
+    'Next: measure the diameter with a micrometer to {sizeMm} mm (standard uncertainty), at least {planeRatio:0} pitches from the end of the thread. The chance of naming the right thread rises from {now} to {afterwards}.',
+  'next-thread-trial':
+    'No further reading tells the threads apart much better. Turn a part of known thread on by hand: it has to go on freely over its whole length, and without play.',
+  'try-by-hand':
+    'Turn the part in by hand over its whole length before a tool is used; what binds or wobbles is another thread.',
 };
