@@ -80,7 +80,8 @@ export interface LeverArms {
   frictionRadiusMm?: number;
 }
 
-const COS_HALF_PROFILE = 0.8660254037844387; // cos 30 degrees: the flank presses harder than the axis by its inverse
+/** Cosine of 30 degrees: the flank presses harder than the axis by its inverse. @internal */
+export const COS_HALF_PROFILE = 0.8660254037844387;
 
 /** Lever arms by the formula asked for; a ring worked out before saves doing it again. @internal */
 export function leverArms(joint: FrictionJoint | NutFactorJoint, known?: BearingRing): LeverArms {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { refusal } from '../test/refusal.ts';
+import { assemblyLimit } from './assembly-limit.ts';
 import { metricThread } from './metric-thread.ts';
 import { preloadFromTorque } from './preload-from-torque.ts';
 import { preloadRange } from './preload-range.ts';
@@ -65,6 +66,71 @@ describe('preloadRange', () => {
     const range = preloadRange({ ...joint, threadFriction: slippery, bearingFriction: slippery });
     expect(range.looseningTorqueNm.lower).toBeLessThan(0);
     expect(range.findings.map((finding) => finding.code)).toContain('self-loosening');
+  });
+
+  /** Largest and smallest of what a grid over both frictions makes, ends included, by the scalar conversion. */
+  const overGrid = (
+    input: Parameters<typeof preloadRange>[0],
+    of: (threadFriction: number, head: number) => number,
+  ) => {
+    const axis = (limits: unknown): number[] => {
+      const { lower, upper } = limits as { lower: number; upper: number };
+      return Array.from({ length: 401 }, (_, i) => lower + (i / 400) * (upper - lower));
+    };
+    const [thread, head] = [axis(input.threadFriction), axis(input.bearingFriction)];
+    const all = thread.flatMap((inThread) => [head[0] ?? 0, head[400] ?? 0].map((under) => of(inThread, under)));
+    return { least: Math.min(...all), most: Math.max(...all) };
+  };
+
+  it('bounds the loosening torque where its share turns: it does not rise for ever with thread friction', () => {
+    for (const [outerDiameterMm, head] of [
+      [16, { lower: 0.1, nominal: 0.15, upper: 0.2 }],
+      [16, { lower: 0.7, nominal: 0.8, upper: 0.9 }],
+      [2, { lower: 0.1, nominal: 0.12, upper: 0.16 }],
+    ] as const) {
+      const torqueNm = 40;
+      const input = {
+        torqueNm,
+        thread: metricThread({ nominalDiameterMm: 8, pitchMm: 1.25 }),
+        threadFriction: { lower: 0.2, nominal: 0.5, upper: 1 },
+        bearingFriction: head,
+        bearing: { outerDiameterMm, holeDiameterMm: 0 },
+      };
+      const { least, most } = overGrid(input, (threadFriction, bearingFriction) => {
+        const { looseningTorqueNm } = preloadFromTorque({ ...input, threadFriction, bearingFriction });
+        return looseningTorqueNm;
+      });
+      const { looseningTorqueNm } = preloadRange(input);
+      expect(looseningTorqueNm.lower).toBeCloseTo(least, 9);
+      expect(looseningTorqueNm.upper).toBeGreaterThanOrEqual(most);
+      // The top is flat: between points 0.002 of friction apart it can rise by some 1e-5 Nm only.
+      expect(looseningTorqueNm.upper).toBeCloseTo(most, 4);
+      const atEnd = preloadFromTorque({ ...input, threadFriction: 1, bearingFriction: head.upper }).looseningTorqueNm;
+      expect(looseningTorqueNm.upper).toBeGreaterThan(atEnd + 1e-4);
+    }
+  });
+
+  it('bounds the stress where it turns over thread friction', () => {
+    // A steep thread on a small face: the stress falls, rises and falls again.
+    const joint = {
+      torqueNm: 20,
+      thread: metricThread({ nominalDiameterMm: 8, pitchMm: 4 }),
+      threadFriction: { lower: 0.02, nominal: 0.4, upper: 0.6 },
+      bearingFriction: { lower: 0.3, nominal: 0.31, upper: 0.32 },
+      bearing: { outerDiameterMm: 8, holeDiameterMm: 4 },
+    };
+    const propertyClass = { yieldStrengthMPa: 640 };
+    const useAt = (threadFriction: number, bearingFriction: number): number => {
+      const { preloadN } = preloadFromTorque({ ...joint, threadFriction, bearingFriction });
+      const { thread, bearing } = joint;
+      return preloadN / assemblyLimit({ thread, propertyClass, threadFriction, bearing, utilisation: 1 }).preloadN;
+    };
+    const { least, most } = overGrid(joint, useAt);
+    const { strength } = preloadRange({ ...joint, propertyClass });
+    expect(strength?.utilisation.lower).toBeCloseTo(least, 5);
+    expect(strength?.utilisation.upper).toBeCloseTo(most, 5);
+    expect(least).toBeLessThan(Math.min(useAt(0.02, 0.32), useAt(0.6, 0.32)) - 1e-3);
+    expect(most).toBeGreaterThan(Math.max(useAt(0.02, 0.3), useAt(0.6, 0.3)) + 0.01);
   });
 
   it('says how far the bolt is used, and speaks up beyond the limit and beyond yield', () => {

@@ -8,10 +8,10 @@ import {
   type Measurand,
 } from '@spindlewright/quantity';
 import { type Strength, strengthSpec, withPlainStrength, yieldOf } from './assembly-limit.ts';
-import { type Bearing, bearingFindings, bearingSpec, checkRing } from './bearing.ts';
+import { type Bearing, bearingFindings, bearingSpec, checkRing, ringOf } from './bearing.ts';
 import { dataEdition } from './data-edition.ts';
 import { frictionSpec, torqueSpec, utilisationSpec } from './domain.ts';
-import { leverArms, type TorqueMethod, unusualFriction } from './joint.ts';
+import { COS_HALF_PROFILE, leverArms, type TorqueMethod, unusualFriction } from './joint.ts';
 import { raise } from './raise.ts';
 import { type StrengthUse, strengthUse } from './strength-use.ts';
 import { checkThread, type Thread, threadFields } from './thread.ts';
@@ -78,8 +78,10 @@ export interface PreloadRange {
  * Formula: `preloadFromTorque` at the corners: F rises with torque and falls with both frictions, so that the lowest
  * preload has the lowest torque and the highest frictions, the highest the other way round. Torque with a tool:
  * T (1 -+ a) as in `toolTorque`. Equivalent stress sqrt(s^2 + 3 t^2), s = F/As, t by the VDI 2230 form with the section
- * yielding all over; it falls with head friction but may fall or rise with thread friction, so both ends of that count,
- * and its lowest point between them where it has one.
+ * yielding all over; it falls with head friction but may fall, rise and (`exact` only) fall again with thread friction,
+ * so both ends of that count and the turning points between them. Loosening torque: its share of the tightening torque
+ * rises with head friction; with thread friction it rises too, by `exact` only up to m/cos 30 = sqrt(b^2 + 1) - b and falls
+ * beyond (b lever arm of the friction under the head over d2/2, m thread friction), so that point counts too.
  *
  * Validity: torque at least 0, friction above 0 to 1. The range says what tightening makes: settling, bedding and riding
  * take some of it away afterwards. Exact numbers for torque or friction are a finding, not refused.
@@ -140,24 +142,23 @@ export function preloadRange(input: PreloadRangeInput): PreloadRange {
     },
     upper: { torqueNm: torqueNm.upper, threadFriction: threadFriction.lower, bearingFriction: bearingFriction.lower },
   };
-  const armsAt = (corner: PreloadCorner) =>
-    leverArms({
-      thread: input.thread,
-      bearing: input.bearing,
-      method: input.method ?? 'exact',
-      threadFriction: corner.threadFriction,
-      bearingFriction: corner.bearingFriction,
-    });
+  const { thread, bearing, method = 'exact' } = input;
+  const ring = ringOf(bearing);
+  const armsAt = ({ threadFriction, bearingFriction }: PreloadCorner) =>
+    leverArms({ thread, bearing, method, threadFriction, bearingFriction }, ring);
   const preloadAt = (corner: PreloadCorner): number => (corner.torqueNm * 1000) / armsAt(corner).tightenMm;
   const preloadN = {
     lower: preloadAt(corners.lower),
     nominal: preloadAt(corners.nominal),
     upper: preloadAt(corners.upper),
   };
-  const looseningTorqueNm = looseningLimits(torqueNm, corners, (corner) => {
+  const shareAt = (corner: PreloadCorner): number => {
     const { loosenMm, tightenMm } = armsAt(corner);
     return loosenMm / tightenMm;
-  });
+  };
+  const headArmMm = bearingFriction.upper * ring.customaryRadiusMm;
+  const turningPoint = method === 'exact' ? frictionOfLargestShare(thread, headArmMm) : Infinity;
+  const looseningTorqueNm = looseningLimits(torqueNm, corners, turningPoint, shareAt);
 
   const findings: Finding[] = [raise('torque-is-no-measure-of-clamp', 'caution')];
   const sources = new Set(tool?.sources ?? []);
@@ -180,7 +181,7 @@ export function preloadRange(input: PreloadRangeInput): PreloadRange {
     const bolt = yieldOf(input.propertyClass, input.thread);
     for (const id of [...bolt.sources, 'vdi-2230-2001-quoted']) sources.add(id);
     findings.push(...bolt.findings);
-    strength = strengthUse(input.thread, bolt.yieldStrengthMPa, corners, preloadAt);
+    strength = strengthUse(thread, method, bolt.yieldStrengthMPa, corners, armsAt);
     const limitPercent = 100 * (input.utilisation ?? 0.9);
     const utilisationPercent = 100 * strength.utilisation.upper;
     if (utilisationPercent > 100) findings.push(raise('beyond-yield', 'stop', { utilisationPercent }));
@@ -203,10 +204,31 @@ export function preloadRange(input: PreloadRangeInput): PreloadRange {
 
 type Corners = PreloadRange['corners'];
 
-/** The share loosening/tightening rises with both frictions, and lies below 1; it may be negative. */
-function looseningLimits(torqueNm: Limits, corners: Corners, shareAt: (corner: PreloadCorner) => number): Limits {
-  const least = shareAt(corners.upper);
-  const most = shareAt(corners.lower);
+/**
+ * Friction in the thread at which loosening takes the largest share of the tightening torque, by the exact form. With
+ * q the friction angle of the flanks, l the lead angle, b = lever arm under the head/(d2/2) the share is
+ * (tan(q - l) + b)/(tan(q + l) + b); its derivative by q has the sign of cos 2q - b sin 2q. So it rises up to
+ * tan q = sqrt(b^2 + 1) - b and falls beyond; the linear forms rise throughout.
+ */
+function frictionOfLargestShare(thread: Thread, headArmMm: number): number {
+  const b = headArmMm / (thread.pitchDiameterMm / 2);
+  // The same as sqrt(b^2 + 1) - b, without the difference of two large numbers.
+  return COS_HALF_PROFILE / (Math.hypot(b, 1) + b);
+}
+
+/**
+ * The share loosening/tightening lies below 1 and may be negative. It rises with head friction; with thread friction it
+ * rises up to the turning point and falls beyond, so that its least lies at an end.
+ */
+function looseningLimits(
+  torqueNm: Limits,
+  corners: Corners,
+  turningPoint: number,
+  shareAt: (corner: PreloadCorner) => number,
+): Limits {
+  const [from, to] = [corners.upper.threadFriction, corners.lower.threadFriction];
+  const least = Math.min(shareAt(corners.upper), shareAt({ ...corners.upper, threadFriction: to }));
+  const most = shareAt({ ...corners.lower, threadFriction: Math.min(to, Math.max(from, turningPoint)) });
   const product = (torque: number, share: number): number => (torque === 0 ? 0 : torque * share);
   return {
     lower: product(least < 0 ? torqueNm.upper : torqueNm.lower, least),

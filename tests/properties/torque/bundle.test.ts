@@ -33,7 +33,7 @@ describe('bundles', () => {
     ['threadFor', 7100],
     ['checkFixing', 8600],
     ['assemblyLimit', 8600],
-    ['preloadRange', 10_000],
+    ['preloadRange', 11_000],
   ])('of %s alone stay below %i bytes, compressed', async (name, budget) => {
     const text = await bundle(`import { ${name} } from '@spindlewright/torque'; globalThis.kept = ${name};`);
     expect(text.length).toBeGreaterThan(0);
