@@ -3,6 +3,10 @@ import { identifySpindle, identifyThread } from '@spindlewright/interfaces';
 import { foreignSpindle, foreignThread, seededRandom } from './foreign-readings.ts';
 import type { Forecast, Score } from './scores.ts';
 
+/** How many readings of each kind are tried, and the seed; chosen before the first run with them. */
+export const CASES = 4000;
+export const SEED = 20_261_101;
+
 /** What is tried. */
 export const SUBJECTS = ['spindle', 'thread'] as const;
 export type Subject = (typeof SUBJECTS)[number];
