@@ -6,16 +6,16 @@ import { type ColumnJoint, convertColumn, type NumberColumn } from './columns.ts
  * @remarks
  * Formula: `preloadFromTorque` row by row; the friction radius is worked out once.
  *
- * Validity: a row whose number or friction lies outside the domain, or is a text, is marked in `refused` and holds 0; nothing is thrown
- * for it. Findings are not made.
+ * Validity: a row whose number or friction lies outside the domain, or is a text, is marked in `refused` and holds 0;
+ * nothing is thrown for it. Findings are not made.
  *
  * Accuracy: the same numbers as `preloadFromTorque`.
  *
  * @param input - `torqueNm`: column in Nm; `thread`; `bearing` in mm; `threadFriction`, `bearingFriction` above 0 to 1,
  * each one number or a column of the same length; `method`.
  * @returns Column in N, and a column that is 1 where the row was refused.
- * @throws {@link DomainError} for an input without columns, columns of different lengths, a faulty thread or face, or unknown
- * keys.
+ * @throws {@link DomainError} for an input without its column, columns of different lengths, a faulty thread or face,
+ * or unknown keys.
  * @example
  * ```ts
  * import { preloadFromTorqueColumns, threadFor } from '@spindlewright/torque';

@@ -1,22 +1,39 @@
 /**
- * Uniform numbers above 0 and below 1 from a whole seed: Marsaglia's xorshift with a Weyl sequence (xorwow form, 128 bits
- * of state), the same on every machine. @internal
+ * Uniform numbers above 0 and below 1 from a whole seed from 0 to 2^32 - 1, the same on every machine: the 32 bit numbers
+ * of xorshift128, moved by half a step so that neither end comes up. @internal
  */
 export function uniformSource(seed: number): () => number {
-  let [x, y, z, w] = [0x9e3779b9, 0x243f6a88, 0xb7e15162, seed >>> 0];
-  let weyl = 0;
-  const next = (): number => {
-    let t = x ^ (x >>> 2);
-    [x, y, z] = [y, z, w];
-    t ^= t << 1;
-    w = (w ^ (w << 4) ^ t) >>> 0;
-    weyl = (weyl + 362437) >>> 0;
-    return (w + weyl) >>> 0;
-  };
-  // The state of neighbouring seeds is alike at first.
-  for (let i = 0; i < 32; i++) next();
+  // Splitmix in 32 bits: multiples of the golden step, each mixed. Mixing is one to one, so that the four words cannot all
+  // be 0, where xorshift would stand still.
+  const word = (k: number): number => mix32(seed + k * GOLDEN_STEP);
+  const next = xorshift128([word(1), word(2), word(3), word(4)]);
   return () => (next() + 0.5) / 4294967296;
 }
+
+/**
+ * Marsaglia's xorshift generator of 128 bits with the shifts 11, 8 and 19: whole numbers from 0 to 2^32 - 1 with the period
+ * 2^128 - 1. G. Marsaglia, Xorshift RNGs, Journal of Statistical Software 8 (14), 2003, function xor128. @internal
+ */
+export function xorshift128(state: readonly [number, number, number, number]): () => number {
+  let [x, y, z, w] = state;
+  return () => {
+    const t = x ^ (x << 11);
+    [x, y, z] = [y, z, w];
+    w = (w ^ (w >>> 19) ^ t ^ (t >>> 8)) >>> 0;
+    return w;
+  };
+}
+
+/** Finaliser of MurmurHash3 (A. Appleby, in the public domain): mixes the bits of a 32 bit number, one to one. @internal */
+export function mix32(value: number): number {
+  let h = value >>> 0;
+  h = Math.imul(h ^ (h >>> 16), 0x85ebca6b);
+  h = Math.imul(h ^ (h >>> 13), 0xc2b2ae35);
+  return (h ^ (h >>> 16)) >>> 0;
+}
+
+/** 2^32 over the golden ratio, made odd. */
+const GOLDEN_STEP = 0x9e3779b9;
 
 /**
  * Quantile of the standard normal distribution cut at -+3, for a probability above 0 and below 1: Newton's method on the
