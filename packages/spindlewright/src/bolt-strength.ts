@@ -21,7 +21,7 @@ export function boltStrength(job: Job, press: PressPlan): { strength: BoltStreng
       thread: threadFor(press.thread),
       propertyClass,
       threadFriction: friction,
-      bearing: bearingOf(job),
+      bearing: bearingOf(job, press.thread),
     });
   const atNominal = limitAt(press.threadFriction.nominal);
   const limitTorqueNm = {
@@ -32,11 +32,11 @@ export function boltStrength(job: Job, press: PressPlan): { strength: BoltStreng
   const limits = { limitTorqueNm, limitPreloadN: atNominal.preloadN };
   const targetNm = press.torqueNm.nominal;
   const values = { propertyClass, targetNm, limitNm: limitTorqueNm.nominal, lowestLimitNm: limitTorqueNm.lower };
-  const say = (code: string, severity: Finding['severity'], path: string): Finding[] => [
+  const say = (code: keyof typeof messages, severity: Finding['severity'], path: string): Finding[] => [
     createFinding({
       code,
       severity,
-      template: messages[code] ?? '',
+      template: messages[code],
       values,
       sources: ['vdi-2230-2001-quoted', 'iso-898-1-quoted'],
       path,

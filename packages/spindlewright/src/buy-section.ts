@@ -2,6 +2,8 @@ import { listActions } from '@spindlewright/diagnosis';
 import type { InterfaceRecord } from '@spindlewright/interfaces';
 import type { DiagnosisPart } from './diagnosis-part.ts';
 import type { Job } from './job.ts';
+import { neighbourFacts } from './neighbour-facts.ts';
+import type { JobRecords } from './records-of.ts';
 import type { Section } from './sheet.ts';
 
 const ARM_PARTS = ['arm', 'arm-and-spindle', 'arm-or-spindle'];
@@ -11,15 +13,24 @@ const SPINDLE_PARTS = ['spindle', 'arm-and-spindle', 'arm-or-spindle'];
 export function buySection(
   job: Job,
   diagnosis: DiagnosisPart | undefined,
-  seatFails: boolean,
-  record: InterfaceRecord,
+  records: JobRecords,
+  fails: { seat: boolean; bolt: boolean },
 ): Section[] {
   const action = diagnosis?.result.action;
-  const needed = listActions().find(({ id }) => id === action)?.part ?? (seatFails ? 'arm-or-spindle' : 'none');
+  const needed = new Set([
+    listActions().find(({ id }) => id === action)?.part ?? 'none',
+    ...(fails.seat ? ['arm-or-spindle'] : []),
+    ...(fails.bolt ? ['fixing'] : []),
+  ]);
+  const asks = (parts: readonly string[]): boolean => parts.some((part) => needed.has(part));
+  const either = needed.has('arm-or-spindle');
+  // Of a pair that does not match one part stays: an arm is bought for the spindle that stays, or the other way round.
   const rows = [
-    ...(ARM_PARTS.includes(needed) ? armRows(job, record) : []),
-    ...(SPINDLE_PARTS.includes(needed) ? spindleRows(record) : []),
-    ...(needed === 'fixing' || ARM_PARTS.includes(needed) ? fixingRows(record) : []),
+    ...(asks(ARM_PARTS) ? armRows(job, records.spindle, either ? 'either an arm' : 'arm') : []),
+    ...(asks(SPINDLE_PARTS)
+      ? spindleRows(either ? records.arm : records.spindle, either ? 'or a spindle' : 'spindle')
+      : []),
+    ...(asks(['fixing', ...ARM_PARTS]) ? fixingRows(job, records.spindle) : []),
   ];
   if (rows.length === 0) return [];
   return [
@@ -29,7 +40,7 @@ export function buySection(
       blocks: [
         {
           kind: 'table',
-          caption: 'Read each on the old part and on the spindle; names alone do not decide',
+          caption: 'Read each on the old part and on the one that stays; names alone do not decide',
           head: ['of', 'ask for', 'how to know'],
           rows,
         },
@@ -41,38 +52,39 @@ export function buySection(
 const threads = (list: readonly { designation: string; use: string }[]): string =>
   list.map(({ designation, use }) => `${designation} (${use.charAt(0).toLowerCase()}${use.slice(1)})`).join('; ');
 
-const sourced = (ids: readonly string[]): string => (ids.length === 0 ? '' : ` [${[...new Set(ids)].join(', ')}]`);
+const cited = (ids: readonly string[]): string => (ids.length === 0 ? '' : ` [${[...new Set(ids)].join(', ')}]`);
 
-function armRows(job: Job, record: InterfaceRecord): string[][] {
+function armRows(job: Job, record: InterfaceRecord, part: string): string[][] {
   const orientation = record.indexPositions?.claims ?? [];
+  const hand = job.side === 'drive' ? 'the right pedal thread is right-hand' : 'the left pedal thread is left-hand';
   return [
-    ['arm: joint', record.title, 'trial fit on this spindle: both gaps by depth rod, before pressing'],
-    ['arm: side', `${job.side} side`, 'the left pedal thread is left-hand'],
-    ['arm: length', 'as the other arm', 'stamped inside the arm, or centre of square to centre of pedal eye'],
+    [`${part}: joint`, record.title, 'trial fit on this spindle: both gaps by depth rod, before pressing'],
+    [`${part}: side`, `${job.side} side`, hand],
+    [`${part}: length`, 'as the other arm', 'stamped inside the arm, or centre of square to centre of pedal eye'],
     [
-      'arm: square',
+      `${part}: square`,
       'the same way round as the other arm',
-      `${orientation.map(({ statement }) => statement).join(' ')}${sourced(orientation.flatMap(({ sources }) => sources))}`,
+      `${orientation.map(({ statement }) => statement).join(' ')}${cited(orientation.flatMap(({ sources }) => sources))}`,
     ],
     [
-      'arm: puller thread',
+      `${part}: puller thread`,
       threads(record.puller?.threads ?? []),
       'a near size starts and then strips: turn the puller in by hand, all the way',
     ],
     [
-      'arm: pedal thread',
-      '9/16 in x 20 on three-piece cranks; 14 x 1.25 mm on old French ones',
-      'the pedal has to turn in by hand [thread-size-list, pedal-threads-fr-wiki]',
+      `${part}: pedal thread`,
+      neighbourFacts.pedalThread.text,
+      `the pedal has to turn in by hand${cited(neighbourFacts.pedalThread.sources)}`,
     ],
     ...(job.side === 'drive'
       ? [
           [
-            'arm: chainring fixing',
+            `${part}: chainring fixing`,
             'bolt circle and number of arms as the rings',
-            'five arms: neighbouring holes stand 0.588 of the circle apart [bolt-circle-list]',
+            `five arms: neighbouring holes stand ${neighbourFacts.fiveArmHoleShare.value.toFixed(3)} of the circle apart${cited(neighbourFacts.fiveArmHoleShare.sources)}`,
           ],
           [
-            'arm: chainline',
+            `${part}: chainline`,
             'the same offset as the old arm',
             'chainline moves one to one with the depth at which the arm seats',
           ],
@@ -81,20 +93,19 @@ function armRows(job: Job, record: InterfaceRecord): string[][] {
   ];
 }
 
-function spindleRows(record: InterfaceRecord): string[][] {
-  return [
-    ['spindle: joint', record.title, 'sizes are published without tolerance: try the arm on it before fitting'],
-    ['spindle: length', 'as the old one', 'stamped, or end to end; half of a change moves the chainline'],
-    ['spindle: shell', 'thread and width of the frame', 'read on the frame and on the old cup, hand of the thread too'],
-  ];
-}
+const spindleRows = (record: InterfaceRecord, part: string): string[][] => [
+  [`${part}: joint`, record.title, 'sizes are published without tolerance: try the arm on it before fitting'],
+  [`${part}: length`, 'as the old one', 'stamped, or end to end; half of a change moves the chainline'],
+  [`${part}: shell`, 'thread and width of the frame', 'read on the frame and on the old cup, hand of the thread too'],
+];
 
-function fixingRows(record: InterfaceRecord): string[][] {
+function fixingRows(job: Job, record: InterfaceRecord): string[][] {
+  const thread = job.fixing?.spindleThread ?? job.fixing?.thread;
   return [
     [
       'bolt or nut',
-      threads(record.fixingThreads),
-      'gauge the thread in the spindle; the washer goes with it; head mark 8.8, 10.9 or 12.9 tells how much it stands',
+      thread === undefined ? threads(record.fixingThreads) : `${thread}, as the spindle`,
+      'gauge the thread in the spindle; the washer goes with it; the mark on the head (8.8, 10.9, 12.9) tells how much it stands',
     ],
   ];
 }

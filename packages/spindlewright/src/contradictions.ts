@@ -17,8 +17,21 @@ export function contradictions(job: Job): DomainIssue[] {
     ['trialFit.shoulderGapMm', job.trialFit?.shoulderGapMm, 'spindle.shoulderFromEndMm', spindle.shoulderFromEndMm],
   ];
   const issues = orders.flatMap(orderIssue);
-  if (job.trialFit !== undefined && Object.values(job.trialFit).every((gap) => gap === undefined)) {
-    issues.push({ path: 'trialFit', received: 'no gap', allowed: 'endGapMm, shoulderGapMm or both' });
+  issues.push(...trialFitIssues(job.trialFit, 'trialFit'));
+  for (const [index, candidate] of (job.candidates ?? []).entries()) {
+    const at = `candidates[${index}]`;
+    issues.push(...trialFitIssues(candidate.trialFit, `${at}.trialFit`));
+    if (candidate.name.trim() === '') issues.push({ path: `${at}.name`, received: '""', allowed: 'some words' });
+    const { boltSeatFromMouthMm, mouthChamferMm, boreLengthMm } = candidate.arm ?? {};
+    issues.push(
+      ...orderIssue([
+        `${at}.trialFit.endGapMm`,
+        candidate.trialFit?.endGapMm,
+        `${at}.arm.boltSeatFromMouthMm`,
+        boltSeatFromMouthMm,
+      ]),
+      ...orderIssue([`${at}.arm.mouthChamferMm`, mouthChamferMm, `${at}.arm.boreLengthMm`, boreLengthMm]),
+    );
   }
   if (job.measurements !== undefined && job.observations === undefined) {
     issues.push({
@@ -48,6 +61,11 @@ export function contradictions(job: Job): DomainIssue[] {
     issues.push({ path: 'date', received: JSON.stringify(job.date), allowed: 'a date of the calendar, YYYY-MM-DD' });
   }
   return issues;
+}
+
+function trialFitIssues(trialFit: Job['trialFit'], path: string): DomainIssue[] {
+  if (trialFit === undefined || Object.values(trialFit).some((gap) => gap !== undefined)) return [];
+  return [{ path, received: 'no gap', allowed: 'endGapMm, shoulderGapMm or both' }];
 }
 
 function orderIssue([path, value, otherPath, other]: Order): DomainIssue[] {

@@ -1,9 +1,15 @@
-import { listActions } from '@spindlewright/diagnosis';
+import { type ActionId, type ConditionId, type Diagnosis, listActions } from '@spindlewright/diagnosis';
 import { messages as words } from '@spindlewright/diagnosis/messages/en';
+import type { JudgedCandidate } from './candidates.ts';
+import { candidatesDecision } from './decide-candidates.ts';
 import type { SeatDecision } from './decide-seat.ts';
+import { jobDefaults } from './defaults.ts';
 import type { DiagnosisPart } from './diagnosis-part.ts';
-import { type FitState, STATE_WORDS } from './sheet.ts';
+import type { Job } from './job.ts';
+import type { FitState } from './sheet.ts';
+import { STATE_WORDS } from './sheet.ts';
 import type { TighteningPart } from './tightening-part.ts';
+import { tighteningProblems } from './tightening-problems.ts';
 
 /** The answer of a whole job. */
 export interface JobDecision {
@@ -15,66 +21,172 @@ export interface JobDecision {
   forOwner: readonly string[];
 }
 
-/** Joins diagnosis, seat and fixing into one answer; the gravest of them leads, and none is left out. @internal */
-export function decideJob(
-  diagnosis: DiagnosisPart | undefined,
-  seat: SeatDecision | undefined,
-  tightening: TighteningPart,
-): JobDecision {
-  const fixingFails = tightening.fixing?.state === 'does-not-fit';
-  const state = fixingFails ? 'does-not-fit' : (seat?.state ?? 'cannot-tell');
-  const missing = seat?.missingFact ?? (seat === undefined ? 'trialFit.endGapMm' : undefined);
-  const missingFact = state === 'cannot-tell' && missing !== undefined ? { missingFact: missing } : {};
-  const fixingWords = fixingFails ? 'The bolt as it is cannot press this arm.' : '';
-  if (diagnosis === undefined) {
-    return {
-      state,
-      ...missingFact,
-      doNotRide: state !== 'fits',
-      answer: STATE_WORDS[state],
-      headline: [seat?.headline, fixingWords].filter(Boolean).join(' '),
-      forOwner: seat?.forOwner ?? [],
-    };
+/** One thing that keeps the bike at the stand, or that has to be known first. */
+export interface Problem {
+  /** For the mechanic. */
+  headline: string;
+  /** For the owner of the bike. */
+  owner: string;
+  /** What the shop does about it, for the owner. */
+  remedy: string;
+  /** Condition of the diagnosis that is the same thing seen from the other end; the owner is told of it once. */
+  sameAs?: ConditionId;
+}
+
+/** What a job knows when it is decided. */
+export interface Known {
+  job: Job;
+  diagnosis: DiagnosisPart | undefined;
+  seat: SeatDecision | undefined;
+  tightening: TighteningPart;
+  candidates: readonly JudgedCandidate[];
+}
+
+/** Actions after which the arm or spindle at hand is not used again. */
+const CONDEMNING: readonly ActionId[] = ['replace-arm', 'replace-spindle', 'replace-both', 'fit-matching-part'];
+
+/** Joins diagnosis, both sides, seat, bolt and candidates into one answer: the gravest leads, none is left out. @internal */
+export function decideJob(known: Known): JobDecision {
+  const { diagnosis, seat, tightening } = known;
+  const state = stateOf(known);
+  const joint = diagnosis === undefined ? undefined : jointProblem(diagnosis.result);
+  const otherSide = otherSideProblems(known);
+  const own = joint?.grave ? [joint.problem] : [];
+  const otherFirst = diagnosis?.comparison !== undefined && diagnosis.comparison.firstSide !== known.job.side;
+  const problems = [
+    ...(otherFirst ? [...otherSide, ...own] : [...own, ...otherSide]),
+    ...tighteningProblems(tightening),
+    ...(seat === undefined || seat.state === 'fits' ? [] : [seat.problem]),
+  ];
+  const doNotRide =
+    diagnosis?.result.doNotRide === true ||
+    diagnosis?.comparison?.doNotRide === true ||
+    problems.length > 0 ||
+    (diagnosis === undefined && seat === undefined);
+  const missing = state === 'cannot-tell' ? missingOf(known) : undefined;
+  const calm = joint === undefined || joint.grave ? [] : [joint.problem.headline];
+  const fallback = seat === undefined ? candidatesDecision(known.candidates) : undefined;
+  const said = [...problems.map(({ headline }) => headline), ...calm];
+  if (said.length === 0) said.push(fallback?.headline ?? seat?.headline ?? '');
+  if (doNotRide && !said.some((line) => /not ride|not to be ridden/i.test(line))) {
+    said.push('Not to be ridden until this is done and checked.');
   }
-  const { result, comparison } = diagnosis;
-  const [condition] = result.conditions;
-  const [cause] = result.causes.filter(({ id }) => id !== 'none');
-  const beside = result.besides.filter(({ probability }) => probability >= 0.5).map(({ id }) => words[`beside-${id}`]);
-  const elsewhere = result.action === 'service-bearing' || result.action === 'look-elsewhere';
-  const what = elsewhere && beside.length > 0 ? beside.join(' and ') : words[`condition-${condition?.id}`];
-  const action = words[`action-${result.action}`] ?? result.action;
-  const doNotRide = result.doNotRide || comparison?.doNotRide === true || fixingFails || seat?.state === 'does-not-fit';
-  const part = listActions().find(({ id }) => id === result.action)?.part ?? 'none';
-  const why =
-    cause !== undefined && cause.probability >= 0.4
-      ? `How it came about, most likely: ${words[`cause-${cause.id}`]}.`
-      : 'How it came about cannot be told from what was found.';
+  if (!doNotRide && diagnosis !== undefined) said.push('Nothing that was told speaks against riding.');
   return {
     state,
-    ...missingFact,
+    ...(missing === undefined ? {} : { missingFact: missing }),
     doNotRide,
-    // Whether it may be ridden comes before whether it fits: an arm that fits is no answer while the joint is unsafe.
-    answer: state === 'does-not-fit' ? STATE_WORDS[state] : doNotRide ? 'Do not ride yet' : 'May be ridden',
-    headline: [
-      `${capital(what ?? '')}. What to do: ${action}.`,
-      seat?.state === 'does-not-fit' ? seat.headline : '',
-      fixingWords,
-      seat?.state === 'does-not-fit'
-        ? ''
-        : doNotRide
-          ? 'Not to be ridden until this is done and checked.'
-          : 'Nothing that was told speaks against riding.',
-    ]
-      .filter(Boolean)
-      .join(' '),
-    forOwner: [
-      `${capital(what ?? '')}.`,
-      `${part === 'none' || part === 'seat' ? `What is done: ${action}` : `What is replaced: ${words[`part-${part}`]}`}; ${
-        doNotRide ? 'until that is done the bike is not to be ridden' : 'the bike may be ridden meanwhile'
-      }.`,
-      why,
-    ],
+    answer: answerOf(known, state, doNotRide),
+    headline: said.join(' '),
+    forOwner: ownerWords(known, problems, joint?.problem, doNotRide) ?? fallback?.forOwner ?? seat?.forOwner ?? [],
   };
 }
 
+function stateOf({ diagnosis, seat, tightening }: Known): FitState {
+  const action = diagnosis?.result.action;
+  if (tightening.fixing?.state === 'does-not-fit' || seat?.state === 'does-not-fit') return 'does-not-fit';
+  if (action !== undefined && CONDEMNING.includes(action)) return 'does-not-fit';
+  if (seat === undefined || seat.state === 'cannot-tell' || tightening.fixing?.state === 'cannot-tell') {
+    return 'cannot-tell';
+  }
+  return 'fits';
+}
+
+function missingOf({ seat, tightening, candidates }: Known): string | undefined {
+  if (seat?.missingFact !== undefined) return seat.missingFact;
+  const { fixing } = tightening;
+  if (fixing?.state === 'cannot-tell' && fixing.missing !== null) return `fixing.${fixing.missing}`;
+  if (seat !== undefined) return undefined;
+  return candidates.find(({ missingFact }) => missingFact !== undefined)?.missingFact ?? 'trialFit.endGapMm';
+}
+
+function answerOf({ diagnosis, seat, tightening }: Known, state: FitState, doNotRide: boolean): string {
+  const partsFail = seat?.state === 'does-not-fit' || tightening.fixing?.state === 'does-not-fit';
+  if (partsFail) return STATE_WORDS['does-not-fit'];
+  if (seat?.state === 'cannot-tell') return STATE_WORDS['cannot-tell'];
+  if (doNotRide) return diagnosis === undefined && state === 'cannot-tell' ? STATE_WORDS[state] : 'Do not ride yet';
+  return diagnosis === undefined ? STATE_WORDS[state] : 'May be ridden';
+}
+
+/** What the joint of this side is, hedged by its probability, and whether it keeps the bike at the stand. */
+function jointProblem(result: Diagnosis): { problem: Problem; grave: boolean } {
+  const [condition] = result.conditions;
+  const beside = result.besides
+    .filter(({ probability }) => probability >= jobDefaults.evenChance.value)
+    .map(({ id }) => words[`beside-${id}`] ?? id);
+  const elsewhere = result.action === 'service-bearing' || result.action === 'look-elsewhere';
+  const named = elsewhere && beside.length > 0;
+  const what = named ? beside.join(' and ') : (words[`condition-${condition?.id}`] ?? '');
+  const probability = named ? 1 : (condition?.probability ?? 0);
+  const action = words[`action-${result.action}`] ?? result.action;
+  return {
+    problem: {
+      headline: `${hedged(what, probability)} What to do: ${action}.`,
+      owner: hedged(what, probability),
+      remedy: remedyOf(result.action),
+    },
+    grave: result.doNotRide,
+  };
+}
+
+function hedged(what: string, probability: number): string {
+  const inHundred = Math.round(probability * 100);
+  if (probability >= jobDefaults.plainStatement.value) return `${capital(what)}.`;
+  if (probability >= jobDefaults.evenChance.value) return `Most likely (${inHundred} in 100): ${what}.`;
+  return `Not yet known; the likeliest of several (${inHundred} in 100): ${what}.`;
+}
+
+function remedyOf(action: ActionId): string {
+  const part = listActions().find(({ id }) => id === action)?.part ?? 'none';
+  if (part === 'none' || part === 'seat') return `What is done: ${words[`action-${action}`] ?? action}`;
+  if (part === 'bearing') return 'What is done: the bearing is serviced';
+  return `What is replaced: ${words[`part-${part}`] ?? part}`;
+}
+
+function otherSideProblems({ job, diagnosis }: Known): Problem[] {
+  const comparison = diagnosis?.comparison;
+  if (comparison === undefined) return [];
+  const other = job.side === 'drive' ? 'non-drive' : 'drive';
+  const result = other === 'drive' ? comparison.drive : comparison.nonDrive;
+  // A bearing or a noise belongs to both ends and is told once, with this side.
+  const shared = result.action === 'service-bearing' || result.action === 'look-elsewhere';
+  // An end of which too little was told to let it ride is no fault found; riding is decided by both ends all the same.
+  const nothingFound = result.conditions[0]?.id === 'sound';
+  if (!result.doNotRide || shared || nothingFound) return [];
+  const { problem } = jointProblem(result);
+  return [
+    {
+      headline: `On the ${other} side, which was only compared: ${lowered(problem.headline)}`,
+      owner: `On the other (${other}) side: ${lowered(problem.owner)}`,
+      remedy: problem.remedy,
+    },
+  ];
+}
+
+function ownerWords(
+  { diagnosis }: Known,
+  problems: readonly Problem[],
+  joint: Problem | undefined,
+  doNotRide: boolean,
+): string[] | undefined {
+  const condition = diagnosis?.result.conditions[0]?.id;
+  const [first, second] = problems.filter(({ sameAs }) => sameAs === undefined || sameAs !== condition);
+  if (first !== undefined && second !== undefined) {
+    return [first.owner, `Beside that: ${lowered(second.owner)}`, 'All of it is put right before the bike is ridden.'];
+  }
+  const only = first ?? joint;
+  if (only === undefined) return undefined;
+  const ride = doNotRide ? 'until that is done the bike is not to be ridden' : 'the bike may be ridden meanwhile';
+  return [only.owner, `${only.remedy}; ${ride}.`, ...(diagnosis === undefined ? [] : [causeWords(diagnosis.result)])];
+}
+
+function causeWords(result: Diagnosis): string {
+  const [cause] = result.causes;
+  if (cause === undefined || cause.id === 'none') return 'Nothing points to a fault of parts or fitting.';
+  return cause.probability >= jobDefaults.worthNamingCause.value
+    ? `How it came about, most likely: ${words[`cause-${cause.id}`]}.`
+    : 'How it came about cannot be told from what was found.';
+}
+
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

@@ -1,16 +1,21 @@
 import { createFinding, type Finding } from '@spindlewright/quantity';
+import type { Problem } from './decide-job.ts';
 import type { Job } from './job.ts';
 import { messages } from './messages/en.ts';
 import type { SeatPart } from './seat-part.ts';
-import { basisWords, gapWords, pathWords } from './seat-words.ts';
+import { basisWords, gapWords, pathWords, shareWords } from './seat-words.ts';
 import type { FitState } from './sheet.ts';
 
 /** What to make of a seat. */
 export interface SeatDecision {
   state: FitState;
   missingFact?: string;
+  /** For the mechanic. */
   headline: string;
+  /** For the owner, when nothing else is the matter. */
   forOwner: readonly string[];
+  /** The same as a problem, for when it does not fit. */
+  problem: Problem;
   findings: readonly Finding[];
 }
 
@@ -18,112 +23,162 @@ export interface SeatDecision {
 export function decideSeat(job: Job, seat: SeatPart): SeatDecision {
   const { lead } = seat;
   const { verdict, worstVerdicts, pressed } = lead.prediction;
-  const stops = verdict === 'bottoms-on-end' || verdict === 'hits-shoulder';
-  const reached = Math.floor(lead.prediction.pressReached.nominal * 100 + 1e-9);
   const findings = findingsOf(job, seat);
+  const told = (state: FitState, headline: string, forOwner: string[], missingFact?: string): SeatDecision => ({
+    state,
+    ...(missingFact === undefined ? {} : { missingFact }),
+    headline,
+    forOwner,
+    problem: {
+      headline,
+      owner: forOwner[0] ?? '',
+      remedy: forOwner[1]?.replace(/\.$/, '') ?? '',
+      ...(Object.hasOwn(SAME_AS, verdict) ? { sameAs: SAME_AS[verdict as keyof typeof SAME_AS] } : {}),
+    },
+    findings,
+  });
 
-  if (stops || verdict === 'does-not-start' || verdict === 'too-little-engagement') {
+  if (readingsDisagree(seat)) {
+    return told(
+      'cannot-tell',
+      'The readings of the two parts contradict each other: one of them is wrong. Measure again; do not press before.',
+      ['What was measured on the two parts cannot all be true.', 'What is done: it is measured again.'],
+      'trialFit.shoulderGapMm',
+    );
+  }
+  const missing = missingReading(job, seat);
+  if (verdict !== 'seats' && verdict !== 'marginal') {
     const why = FAILURES[verdict];
-    // Published sizes of the arm are derived by judgement: they can warn, they cannot condemn a part unseen.
-    const surely = lead.basis !== 'published-set';
-    return {
-      state: surely ? 'does-not-fit' : 'cannot-tell',
-      ...(surely ? {} : { missingFact: 'trialFit.endGapMm' }),
-      headline: surely
-        ? `Do not press this arm on this spindle: ${why.headline}${stops ? `, with ${reached} % of the press done` : ''}. Do not ride it.`
-        : `By published sizes alone ${why.headline}; push the arm on by hand and measure both gaps before deciding. Do not ride it.`,
-      forOwner: [why.forOwner, 'The bike is not to be ridden like this.', why.wayOut],
-      findings,
-    };
+    const stopped = verdict === 'bottoms-on-end' || verdict === 'hits-shoulder';
+    const share = stopped ? `, with ${shareWords(lead.prediction.pressReached)} of the press done` : '';
+    // Published sizes of the arm are derived by judgement: they can warn, they cannot condemn a part unseen. Nor can
+    // readings whose best case is a good seat.
+    const surely = lead.basis !== 'published-set' && worstVerdicts.lower !== 'seats' && worstVerdicts.upper !== 'seats';
+    if (surely) {
+      return told('does-not-fit', `Do not press this arm on this spindle: ${why.headline}${share}. Do not ride it.`, [
+        why.forOwner,
+        'What is replaced: the arm or the spindle, so that they match.',
+      ]);
+    }
+    const cause = lead.basis === 'published-set' ? 'By published sizes alone' : 'By the readings, if not for certain,';
+    return told(
+      'cannot-tell',
+      `${cause} ${why.headline}${share}. What decides: ${pathWords(missing)}. Do not press it before; do not ride it.`,
+      ['Whether this arm fits cannot be told yet, and it may well not.', 'What is done: it is measured further.'],
+      missing,
+    );
   }
   const worst = [worstVerdicts.lower, worstVerdicts.upper];
   const sure = worst.every((candidate) => candidate === 'seats' || candidate === 'marginal');
   const room = `end gap ${gapWords(pressed.endGapMm)}, shoulder gap ${gapWords(pressed.shoulderGapMm)} when pressed`;
   if (sure && lead.basis !== 'published-set') {
-    return {
-      state: 'fits',
-      headline: `By the ${basisWords[lead.basis]} the arm seats: ${room}.${verdict === 'marginal' ? ' The room is thin: measure both gaps again when it is tight.' : ''}`,
-      forOwner: [
+    return told(
+      'fits',
+      `By the ${basisWords[lead.basis]} the arm seats: ${room}.${verdict === 'marginal' ? ' The room is thin: measure both gaps again when it is tight.' : ''}`,
+      [
         'The arm fits the spindle and has room to be pressed home.',
         'It is tightened to the stated torque and measured again before the bike goes out.',
         'Come back after the first ride: a new arm settles and the bolt is checked once.',
       ],
-      findings,
-    };
+    );
   }
-  const missing = missingReading(job, seat);
-  return {
-    state: 'cannot-tell',
-    missingFact: missing,
-    headline: `By the ${basisWords[lead.basis]}: ${room}, too wide to decide. What decides: ${pathWords(missing)}. Do not press before.`,
-    forOwner: [
-      'Whether this arm fits cannot be told from what is known.',
-      'One more measurement at the stand settles it.',
-      'Until then the bike is not to be ridden.',
-    ],
-    findings,
-  };
+  return told(
+    'cannot-tell',
+    `By the ${basisWords[lead.basis]}: ${room}, too wide to decide. What decides: ${pathWords(missing)}. Do not press before.`,
+    ['Whether this arm fits cannot be told from what is known.', 'What is done: one more fact is found out first.'],
+    missing,
+  );
 }
 
-/** The reading that narrows the prediction most: the trial fit first, then whatever weighs most in the limits. */
+/** True when two readings of the job disagree; a reading that disagrees with a published size is no contradiction. */
+function readingsDisagree({ lead }: SeatPart): boolean {
+  const assumed = new Set(lead.assumed);
+  const read = (...paths: string[]): boolean => paths.every((path) => !assumed.has(path));
+  return lead.prediction.findings.some(({ code, values }) => {
+    if (code !== 'readings-disagree') return false;
+    return values.second === 'sizes of the parts'
+      ? read('spindle.acrossFlatsAtEndMm', 'arm.acrossFlatsAtMouthMm')
+      : read('spindle.flatLengthMm', 'arm.boltSeatFromMouthMm');
+  });
+}
+
+/** The fact that narrows the prediction most and that somebody can find out: the trial fit first. */
 function missingReading(job: Job, { lead }: SeatPart): string {
   const { pressed } = lead.prediction;
   const tighter = pressed.endGapMm.lower <= pressed.shoulderGapMm.lower ? 'endGapMm' : 'shoulderGapMm';
   if (job.trialFit?.[tighter] === undefined) return `trialFit.${tighter}`;
-  const top = lead.prediction.sensitivity.find(({ effectMm }) => Math.abs(effectMm) > 0);
+  if (job.arm?.yieldStrengthMPa === undefined) return 'arm.yieldStrengthMPa';
+  if (job.partMakerTorqueNm === undefined) return 'partMakerTorqueNm';
+  const top = lead.prediction.sensitivity.find(
+    ({ path, effectMm }) => Math.abs(effectMm) > 0 && !path.startsWith('pressing.'),
+  );
   return top?.path ?? `trialFit.${tighter}`;
 }
+
+/** Conditions of the diagnosis that name the same thing. */
+const SAME_AS = {
+  'bottoms-on-end': 'bottomed-on-end',
+  'hits-shoulder': 'stopped-at-shoulder',
+  'too-little-engagement': 'too-little-engagement',
+} as const;
 
 const FAILURES = {
   'bottoms-on-end': {
     headline: 'the bolt would land on the spindle end and clamp the spindle, not the arm',
     forOwner: 'This arm goes so far onto the spindle that the bolt cannot press it tight.',
-    wayOut: 'It needs an arm whose square hole matches the spindle, or a spindle that matches the arm.',
   },
   'hits-shoulder': {
     headline: 'the wall at the end of the flats would stop it before it is pressed home',
-    forOwner: 'This arm runs against the shoulder of the spindle before it is tight.',
-    wayOut: 'It needs an arm whose square hole matches the spindle, or a spindle that matches the arm.',
+    forOwner: 'This arm runs against the wall of the spindle before it is tight.',
   },
   'too-little-engagement': {
     headline: 'too little of the flats would carry the load',
     forOwner: 'This arm stays too far out on the spindle: too little of it holds.',
-    wayOut: 'It needs an arm whose square hole matches the spindle, or a spindle that matches the arm.',
   },
   'does-not-start': {
     headline: 'the square hole is too small to go on',
     forOwner: 'This arm does not go onto the spindle.',
-    wayOut: 'It needs an arm for this spindle.',
   },
 } as const;
 
 function findingsOf(job: Job, seat: SeatPart): Finding[] {
   const published = [seat.lead, ...seat.others].filter((way) => way.basis === 'published-set');
   const verdicts = new Set(published.map((way) => way.prediction.verdict));
-  const readable = job.trialFit === undefined ? 'caution' : 'note';
-  return [
-    ...(verdicts.size > 1 || seat.lead.basis !== 'published-set'
-      ? [
-          createFinding({
-            code: 'published-sets-disagree',
-            severity: readable,
-            template: messages['published-sets-disagree'] ?? '',
-            values: { sets: published.length, verdicts: verdicts.size },
-            sources: [...new Set(published.flatMap((way) => way.sources))].sort(),
-          }),
-        ]
-      : []),
-    ...(job.interface.spindle === job.interface.arm
-      ? []
-      : [
-          createFinding({
-            code: 'mixed-tapers',
-            severity: 'caution',
-            template: messages['mixed-tapers'] ?? '',
-            values: { spindle: job.interface.spindle, arm: job.interface.arm },
-            sources: seat.mate.sources,
-            path: 'interface',
-          }),
-        ]),
-  ];
+  const { spindle, arm } = job.interface;
+  const known = (id: string): boolean => id !== 'unknown';
+  const findings: Finding[] = [];
+  if (verdicts.size > 1) {
+    findings.push(
+      createFinding({
+        code: 'published-sets-disagree',
+        severity: job.trialFit === undefined ? 'caution' : 'note',
+        template: messages['published-sets-disagree'],
+        values: { sets: published.length, verdicts: verdicts.size },
+        sources: [...new Set(published.flatMap((way) => way.sources))].sort(),
+      }),
+    );
+  }
+  if (known(spindle) && known(arm) && spindle !== arm) {
+    findings.push(
+      createFinding({
+        code: 'mixed-tapers',
+        severity: 'caution',
+        template: messages['mixed-tapers'],
+        values: { spindle, arm },
+        sources: seat.mate.sources,
+        path: 'interface',
+      }),
+    );
+  } else if (known(spindle) !== known(arm)) {
+    findings.push(
+      createFinding({
+        code: 'one-standard-assumed',
+        severity: 'caution',
+        template: messages['one-standard-assumed'],
+        values: { part: known(spindle) ? 'arm' : 'spindle', standard: known(spindle) ? spindle : arm },
+        path: 'interface',
+      }),
+    );
+  }
+  return findings;
 }

@@ -94,14 +94,6 @@ export const jobDefaults = {
     sources: [],
     note: 'boss of an aluminium arm round the square hole',
   },
-  /** Outer diameter of the face on which bolt head or washer bears. */
-  bearingOuter: {
-    value: 16,
-    unit: 'mm',
-    standing: 'judgement',
-    sources: [],
-    note: 'washer or flange of an M8 crank bolt; it has to pass the 22 mm puller thread',
-  },
   /** Stiffness of the fixing bolt with all it clamps. */
   boltStiffness: {
     value: 400000,
@@ -128,12 +120,84 @@ export const jobDefaults = {
     sources: [],
     note: 'the weakest class that a crank bolt is likely to have; only ever a reason to ask for the head mark',
   },
-  /** Hole under the bolt head. */
-  bearingHole: {
-    value: 8.4,
+  /** How much larger the hole under the bolt head is than the thread. */
+  bearingHoleClearance: {
+    value: 0.4,
     unit: 'mm',
     standing: 'judgement',
     sources: [],
-    note: 'washer hole of an M8 bolt',
+    note: 'washer hole over the nominal diameter of the thread, 8.4 mm for M8',
+  },
+  /** Smallest ring that a bolt head leaves round its hole, where the face was not read. */
+  bearingRing: {
+    value: 3.8,
+    unit: 'mm',
+    standing: 'judgement',
+    sources: [],
+    note: 'width of the ring under a crank bolt, 8.4 to 16 mm for M8',
+  },
+  /** Face angle that the settling estimate reckons with. */
+  settlingFaceAngle: {
+    value: 2,
+    unit: 'deg',
+    standing: 'secondary',
+    sources: ['taper-de-wiki'],
+    note: 'the estimate hardly feels the few per cent by which published angles differ',
+  },
+  /** From here on a condition is stated without its chance. */
+  plainStatement: {
+    value: 0.9,
+    unit: '1',
+    standing: 'judgement',
+    sources: [],
+    note: 'probability from which a sheet states a condition plainly',
+  },
+  /** From here on a condition is called the most likely one. */
+  evenChance: {
+    value: 0.5,
+    unit: '1',
+    standing: 'judgement',
+    sources: [],
+    note: 'an even chance',
+  },
+  /** From here on a cause is told to the owner. */
+  worthNamingCause: {
+    value: 0.4,
+    unit: '1',
+    standing: 'judgement',
+    sources: [],
+    note: 'probability from which the owner is told a cause',
+  },
+  /** From here on an effect on the seat is worth a sentence. */
+  worthNamingEffect: {
+    value: 0.05,
+    unit: 'mm',
+    standing: 'judgement',
+    sources: [],
+    note: 'half of a depth-rod reading',
+  },
+  /** Share of the lowest, and inverse share of the highest trade torque beyond which a maker's value is doubted. */
+  doubtedTorqueShare: {
+    value: 0.6,
+    unit: '1',
+    standing: 'judgement',
+    sources: [],
+    note: 'far enough from the trade that a wrong unit is likelier than a special part',
+  },
+  /** Step in which extensions are chosen. */
+  extensionStep: {
+    value: 5,
+    unit: 'mm',
+    standing: 'judgement',
+    sources: [],
+    note: 'extensions are picked to the next 5 mm',
+  },
+  /** Longest extension as a share of the wrench. */
+  longestExtension: {
+    value: 0.5,
+    unit: '1',
+    standing: 'judgement',
+    sources: [],
+    note: 'a longer one is not held in line by hand',
   },
 } as const satisfies Record<string, Datum>;

@@ -1,6 +1,6 @@
-import { explain, listChecks, type Observations } from '@spindlewright/diagnosis';
+import { explain, listChecks, type Observations, type SideComparison } from '@spindlewright/diagnosis';
 import { messages as words } from '@spindlewright/diagnosis/messages/en';
-import { type Finding, formatFinding } from '@spindlewright/quantity';
+import type { Finding } from '@spindlewright/quantity';
 import type { DiagnosisPart } from './diagnosis-part.ts';
 import type { Job } from './job.ts';
 import type { Block, Section } from './sheet.ts';
@@ -82,9 +82,14 @@ function bothSides(job: Job, { comparison }: DiagnosisPart): Section[] {
   const here: Observations = job.observations;
   const there: Observations = job.otherSide.observations;
   const other = job.side === 'drive' ? 'non-drive' : 'drive';
-  const told = listChecks().filter(({ id }) => here[id] !== undefined && there[id] !== undefined);
+  const says = (given: unknown): boolean => [given].flat().some((answer) => isAnswer(answer));
+  const told = listChecks().filter(({ id }) => says(here[id]) && says(there[id]));
   const answer = (check: string, given: unknown): string =>
-    (Array.isArray(given) ? given : [given]).map((outcome) => word(`outcome-${check}-${String(outcome)}`)).join(', ');
+    [given]
+      .flat()
+      .filter(isAnswer)
+      .map((outcome) => word(`outcome-${check}-${String(outcome)}`))
+      .join(', ');
   return [
     {
       id: 'both-sides',
@@ -92,7 +97,7 @@ function bothSides(job: Job, { comparison }: DiagnosisPart): Section[] {
       blocks: [
         {
           kind: 'table',
-          caption: 'The sound side shows what right looks like on this bike',
+          caption: `What was found at either end${soundEnd(job, comparison)}`,
           head: ['looked at', `${job.side} side`, `${other} side`],
           rows: told.map(({ id }) => [id.replaceAll('-', ' '), answer(id, here[id]), answer(id, there[id])]),
         },
@@ -101,7 +106,9 @@ function bothSides(job: Job, { comparison }: DiagnosisPart): Section[] {
           text:
             comparison.firstSide === 'neither'
               ? 'Nothing speaks against riding on either side.'
-              : `See to the ${comparison.firstSide} side first: ${word(`action-${comparison.action}`)}.`,
+              : SHARED_ACTIONS.includes(comparison.action)
+                ? `At both ends at once: ${word(`action-${comparison.action}`)}.`
+                : `See to the ${comparison.firstSide} side first: ${word(`action-${comparison.action}`)}.`,
         },
         ...(comparison.findings.length === 0 ? [] : [{ kind: 'findings' as const, findings: comparison.findings }]),
       ],
@@ -109,11 +116,30 @@ function bothSides(job: Job, { comparison }: DiagnosisPart): Section[] {
   ];
 }
 
-/** Findings of the diagnosis for the general list. @internal */
-export const diagnosisFindings = ({ result }: DiagnosisPart): Finding[] =>
-  [...result.cautions, ...result.findings].map((finding) => {
-    const { action } = finding.values;
-    if (typeof action !== 'string') return finding;
-    const values = { ...finding.values, action: word(`action-${action}`) };
-    return { ...finding, message: formatFinding({ ...finding, values }, words) };
-  });
+/** Actions on what both ends share. */
+const SHARED_ACTIONS: readonly string[] = ['service-bearing', 'look-elsewhere'];
+
+/** Answers that say nothing are not set side by side. */
+const isAnswer = (answer: unknown): boolean =>
+  answer !== undefined && !['unclear', 'not-checked', 'unknown'].includes(String(answer));
+
+/** Names the sound end, if there is one. */
+function soundEnd(job: Job, comparison: SideComparison): string {
+  const [there, name] = job.side === 'drive' ? [comparison.nonDrive, 'non-drive'] : [comparison.drive, 'drive'];
+  return there.doNotRide ? '' : `; the ${name} side shows what right looks like on this bike`;
+}
+
+/** Findings of the diagnosis for the general list, those of the other side marked as such. @internal */
+export function diagnosisFindings(job: Job, { result, comparison }: DiagnosisPart): Finding[] {
+  const own = [...result.cautions, ...result.findings];
+  if (comparison === undefined) return own;
+  const other = job.side === 'drive' ? comparison.nonDrive : comparison.drive;
+  const said = new Set(own.map(({ code }) => code));
+  const side = job.side === 'drive' ? 'non-drive' : 'drive';
+  return [
+    ...own,
+    ...other.cautions
+      .filter(({ code, severity }) => severity === 'stop' || !said.has(code))
+      .map((finding) => ({ ...finding, message: `Other side (${side}): ${finding.message}` })),
+  ];
+}

@@ -3,13 +3,13 @@ import { checkFixing, type FixingCheck, threadFor } from '@spindlewright/torque'
 import { jobDefaults } from './defaults.ts';
 import type { Job } from './job.ts';
 import { bearingOf } from './press-plan.ts';
-import type { SeatPart } from './seat-part.ts';
+import type { PressPlan, SeatPart } from './seat-part.ts';
 import { withReadingError } from './with-reading-error.ts';
 
 const NONE: Limits = { lower: 0, nominal: 0, upper: 0 };
 
 /** Checks that the bolt can press the arm at all, when its length and the end gap were read. @internal */
-export function fixingPlan(job: Job, seat: SeatPart | undefined): FixingCheck | undefined {
+export function fixingPlan(job: Job, press: PressPlan, seat: SeatPart | undefined): FixingCheck | undefined {
   const { fixing } = job;
   if (fixing?.lengthUnderHeadMm === undefined) return undefined;
   // With a trial fit the arm still has to travel; a gap read on the joint as found is that of the pressed arm.
@@ -29,7 +29,7 @@ export function fixingPlan(job: Job, seat: SeatPart | undefined): FixingCheck | 
     endGapMm,
     travelMm: seat === undefined ? NONE : seat.lead.prediction.travelMm,
     bearing: {
-      outerDiameterMm: bearingOf(job).outerDiameterMm,
+      outerDiameterMm: bearingOf(job, press.thread).outerDiameterMm,
       squareHoleMm: jobDefaults.squareUnderHead.value,
     },
   });
@@ -37,5 +37,5 @@ export function fixingPlan(job: Job, seat: SeatPart | undefined): FixingCheck | 
 
 function asFound(job: Job): Limits | undefined {
   const reading = job.measurements?.endGapMm;
-  return reading === undefined ? undefined : hardLimits(withReadingError(reading, jobDefaults.depthReading, -30));
+  return reading === undefined ? undefined : hardLimits(withReadingError(reading, jobDefaults.depthReading, null));
 }

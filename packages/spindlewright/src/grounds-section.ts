@@ -1,16 +1,62 @@
 import type { Datum } from '@spindlewright/quantity';
 import { getSource } from '@spindlewright/quantity/sources';
-import { flatFriction } from '@spindlewright/taper';
+import { assumedMaterials, flatFriction } from '@spindlewright/taper';
 import { jobDefaults } from './defaults.ts';
-import type { Job } from './job.ts';
+import type { ArmReadings, Job } from './job.ts';
 import type { Provenance } from './provenance.ts';
-import type { PressPlan, SeatPart } from './seat-part.ts';
+import type { SeatPart } from './seat-part.ts';
+import { pathWords } from './seat-words.ts';
 import type { Section } from './sheet.ts';
+import type { TighteningPart } from './tightening-part.ts';
+
+/** What the sheet took because the job did not say, in words. @internal */
+export function assumptions(
+  job: Job,
+  tightening: TighteningPart,
+  predicted: boolean,
+): { words: string; datum: Datum }[] {
+  const { press, settling, fixing, strength } = tightening;
+  const flats = { ...flatFriction, unknown: jobDefaults.unknownFlats };
+  const thread = {
+    lubricated: jobDefaults.lubricatedThread,
+    dry: jobDefaults.dryThread,
+    unknown: jobDefaults.unknownThread,
+  };
+  const arms: (ArmReadings | undefined)[] = [job.arm, ...(job.candidates ?? []).map(({ arm }) => arm)];
+  const unread = (key: keyof ArmReadings): boolean => predicted && arms.some((arm) => arm?.[key] === undefined);
+  const fits = [job.trialFit, ...(job.candidates ?? []).map(({ trialFit }) => trialFit)];
+  const plainNumber = (value: unknown): boolean => typeof value === 'number';
+  const plainFits = fits.some((fit) => Object.values(fit ?? {}).some(plainNumber));
+  const lengths = [job.spindle, ...arms, job.fixing].some((part) =>
+    Object.entries(part ?? {}).some(([key, value]) => key.endsWith('Mm') && plainNumber(value)),
+  );
+  const calipers = [job.spindle?.flats, ...arms.map((arm) => arm?.flats)].some((list) => list !== undefined);
+  const used: [boolean, string, Datum][] = [
+    [
+      predicted,
+      `friction of the flats, ${press.flats === 'unknown' ? 'of unknown state' : press.flats}`,
+      flats[press.flats],
+    ],
+    [true, `friction of thread and head, ${press.lubrication}`, thread[press.lubrication]],
+    [job.fixing?.bearingOuterDiameterMm === undefined, 'ring under the bolt head', jobDefaults.bearingRing],
+    [true, 'hole under the bolt head, over the thread', jobDefaults.bearingHoleClearance],
+    [predicted, "Young's modulus of the arm", assumedMaterials.arm.youngsModulusGPa],
+    [unread('yieldStrengthMPa'), 'yield strength of an arm', jobDefaults.armYield],
+    [unread('bossDiameterMm'), 'diameter of a boss', jobDefaults.bossDiameter],
+    [plainFits, 'half-width of a gap reading', jobDefaults.depthReading],
+    [calipers, 'half-width of a reading across flats', jobDefaults.caliperReading],
+    [calipers, 'half-width of the place where the jaw bears', jobDefaults.caliperPlane],
+    [lengths, 'half-width of any other length read', jobDefaults.lengthReading],
+    [settling !== undefined, 'stiffness of the bolt with all it clamps', jobDefaults.boltStiffness],
+    [fixing !== undefined, 'square hole under the washer', jobDefaults.squareUnderHead],
+    [!strength.read, 'class of a bolt whose mark was not read', jobDefaults.unreadPropertyClass],
+  ];
+  return used.flatMap(([applies, words, datum]) => (applies ? [{ words, datum }] : []));
+}
 
 /** The last section: what was assumed, which versions and which sources stand behind the sheet. @internal */
 export function groundsSection(
-  job: Job,
-  press: PressPlan,
+  taken: readonly { words: string; datum: Datum }[],
   seat: SeatPart | undefined,
   provenance: Provenance,
 ): Section {
@@ -19,18 +65,8 @@ export function groundsSection(
     id: 'grounds',
     title: 'What this rests on',
     blocks: [
-      { kind: 'list', ordered: false, items: assumptions(job, press) },
-      ...(seat === undefined
-        ? []
-        : [
-            {
-              kind: 'paragraph' as const,
-              text:
-                seat.lead.assumed.length === 0
-                  ? 'All sizes of both parts were read.'
-                  : `Not read, so taken from the published set ${seat.lead.set}: ${seat.lead.assumed.join(', ')}.`,
-            },
-          ]),
+      { kind: 'list', ordered: false, items: taken.map(({ words, datum }) => datumWords(words, datum)) },
+      ...(seat === undefined ? [] : [{ kind: 'paragraph' as const, text: assumedWords(seat) }]),
       { kind: 'paragraph', text: `Made by ${versions.join(', ')}; standards data edition ${provenance.dataEdition}.` },
       {
         kind: 'paragraph',
@@ -45,30 +81,14 @@ export function groundsSection(
   };
 }
 
-function assumptions(job: Job, press: PressPlan): string[] {
-  const flats = { ...flatFriction, unknown: jobDefaults.unknownFlats };
-  const thread = {
-    lubricated: jobDefaults.lubricatedThread,
-    dry: jobDefaults.dryThread,
-    unknown: jobDefaults.unknownThread,
-  };
-  const flatsWords = press.flats === 'unknown' ? 'of unknown state' : press.flats;
-  return [
-    datumWords(`friction of the flats, ${flatsWords}`, flats[press.flats]),
-    datumWords(`friction of thread and head, ${press.lubrication}`, thread[press.lubrication]),
-    datumWords('outer diameter of the face under the bolt head', jobDefaults.bearingOuter),
-    ...(job.arm?.yieldStrengthMPa === undefined ? [datumWords('yield strength of the arm', jobDefaults.armYield)] : []),
-    ...(job.arm?.bossDiameterMm === undefined ? [datumWords('diameter of the boss', jobDefaults.bossDiameter)] : []),
-    ...(job.trialFit === undefined ? [] : [datumWords('half-width of a gap reading', jobDefaults.depthReading)]),
-    ...(job.spindle?.flats === undefined && job.arm?.flats === undefined
-      ? []
-      : [datumWords('half-width of a reading across flats', jobDefaults.caliperReading)]),
-  ];
+function assumedWords({ lead }: SeatPart): string {
+  if (lead.assumed.length === 0) return 'All sizes of both parts were read.';
+  return `Not read, so taken from the published set ${lead.set}: ${lead.assumed.map(pathWords).join('; ')}.`;
 }
 
-const datumWords = (what: string, datum: Datum): string => {
+function datumWords(what: string, datum: Datum): string {
   const bounds = datum.lower === undefined ? '' : ` (${datum.lower} to ${datum.upper})`;
-  const unit = datum.unit === '1' ? '' : ` ${datum.unit}`;
+  const unit = datum.unit === '1' || datum.unit === 'class' ? '' : ` ${datum.unit}`;
   const source = datum.sources.length === 0 ? '' : `, ${datum.sources.join(', ')}`;
   return `Taken: ${what}: ${datum.value}${bounds}${unit} [${datum.standing}${source}].`;
-};
+}

@@ -98,6 +98,7 @@ export const jobFields = (): FieldSpecs => ({
   candidates: {
     type: 'list',
     optional: true,
+    minLength: 1,
     item: { type: 'object', fields: { name: { type: 'text' }, interface: { type: 'text' }, arm: armFields, trialFit } },
   },
   spindle: {
@@ -127,7 +128,7 @@ export const jobFields = (): FieldSpecs => ({
       threadDepthMm: length(100),
       washerThicknessMm: depth(10),
       head: { type: 'choice', values: ['plain', 'flanged'], optional: true },
-      bearingOuterDiameterMm: { type: 'measurand', unit: 'mm', min: 9, max: 40, optional: true },
+      bearingOuterDiameterMm: { type: 'measurand', unit: 'mm', min: 13, max: 40, optional: true },
     },
   },
   partMakerTorqueNm: { type: 'measurand', unit: 'Nm', above: 0, max: 120, optional: true },

@@ -1,20 +1,26 @@
-import { type Finding, formatFinding } from '@spindlewright/quantity';
+import { messages as diagnosisMessages } from '@spindlewright/diagnosis/messages/en';
+import { messages as interfacesMessages } from '@spindlewright/interfaces/messages/en';
+import { type Datum, type Finding, formatFinding, type Messages } from '@spindlewright/quantity';
+import { listSources } from '@spindlewright/quantity/sources';
 import { messages as taperMessages } from '@spindlewright/taper/messages/en';
-import type { JudgedCandidate } from './candidates.ts';
-import { jobDefaults } from './defaults.ts';
+import { messages as ownMessages } from './messages/en.ts';
 import type { SeatPart } from './seat-part.ts';
-import { pathWords } from './seat-words.ts';
-import type { TighteningPart } from './tightening-part.ts';
+import { pathWords, recordWords, verdictWords } from './seat-words.ts';
+import type { Section } from './sheet.ts';
 
-/** Ids of every source that took part in a sheet, sorted, without repeats. @internal */
+/** Ids of every source that a sheet cites or rests on, sorted, without repeats. @internal */
 export function sourcesOf(
-  seat: SeatPart | undefined,
-  tightening: TighteningPart,
-  candidates: readonly JudgedCandidate[],
+  sections: readonly Section[],
   findings: readonly Finding[],
+  taken: readonly Datum[],
+  seats: readonly SeatPart[],
 ): string[] {
-  const seats = [...(seat === undefined ? [] : [seat]), ...candidates.map((candidate) => candidate.seat)];
+  const known = new Set(listSources().map(({ id }) => id));
+  const cited = (JSON.stringify(sections).match(/[a-z0-9]+(?:-[a-z0-9]+)+/g) ?? []).filter((word) => known.has(word));
   const ids = [
+    ...cited,
+    ...findings.flatMap(({ sources }) => sources),
+    ...taken.flatMap(({ sources }) => sources),
     ...seats.flatMap(({ lead, others, mate }) => [
       ...[lead, ...others].flatMap((way) => [
         ...way.sources,
@@ -22,26 +28,36 @@ export function sourcesOf(
       ]),
       ...mate.sources,
     ]),
-    ...tightening.press.tradeTorques.flatMap((row) => row.sources),
-    ...findings.flatMap((finding) => finding.sources),
-    ...Object.values(jobDefaults).flatMap((datum) => datum.sources),
   ];
   return [...new Set(ids)].sort();
 }
 
-/** Codes that the sheet's standing cautions already say. */
-const SAID_BY_CAUTIONS = ['instructions-first', 'follow-maker'];
+/** Codes that the sheet says elsewhere: in its standing cautions, in its plan, or in its table of ways. */
+const SAID_ELSEWHERE = ['instructions-first', 'follow-maker', 'caution-maker-first', 'friction-is-a-range'];
 
-/** Drops what the sheet says elsewhere and words field paths for a reader; codes and values stay as they are. @internal */
+const TEMPLATES: Messages = { ...taperMessages, ...interfacesMessages, ...diagnosisMessages, ...ownMessages };
+
+/** Drops what the sheet says elsewhere and words ids for a reader; codes and values stay as they are. @internal */
 export function forReader(findings: readonly Finding[]): Finding[] {
   return findings
-    .filter(({ code }) => !SAID_BY_CAUTIONS.includes(code))
+    .filter(({ code }) => !SAID_ELSEWHERE.includes(code))
     .map((finding) => {
-      const path = finding.values.path;
-      if (typeof path !== 'string') return finding;
-      const worded = { ...finding, values: { ...finding.values, path: pathWords(path) } };
-      return { ...finding, message: formatFinding(worded, taperMessages) };
+      const worded = Object.entries(finding.values).map(([key, value]) => [key, inWords(value)] as const);
+      if (worded.every(([key, value]) => value === finding.values[key])) return finding;
+      const values: Finding['values'] = Object.fromEntries(worded);
+      return { ...finding, message: formatFinding({ ...finding, values }, TEMPLATES) };
     });
+}
+
+function inWords(value: number | string): number | string {
+  if (typeof value === 'number') return value;
+  const tables: Readonly<Record<string, string>>[] = [verdictWords, recordWords];
+  const found = tables.find((table) => Object.hasOwn(table, value))?.[value];
+  if (found !== undefined) return found;
+  const action = diagnosisMessages[`action-${value}`];
+  if (action !== undefined) return action;
+  if (diagnosisMessages[`check-${value}`] !== undefined) return value.replaceAll('-', ' ');
+  return pathWords(value);
 }
 
 const RANK = { stop: 0, caution: 1, note: 2 } as const;

@@ -1,4 +1,4 @@
-import { hardLimits, type Limits, limitsOf, type Measurand } from '@spindlewright/quantity';
+import { hardLimits, type Limits, limitsOf } from '@spindlewright/quantity';
 import { flatFriction } from '@spindlewright/taper';
 import { preloadRange, threadFor } from '@spindlewright/torque';
 import { tradeTorques } from '@spindlewright/torque/data';
@@ -17,7 +17,11 @@ export function pressPlan(job: Job): PressPlan {
   const fixing = job.fixing ?? { thread: 'M8x1', lubrication: 'unknown' as const };
   const flats = job.flats ?? 'unknown';
   const rows = tradeTorques.filter((row) => row.joint === JOINT);
-  const torqueNm: Measurand = job.partMakerTorqueNm ?? mostAgreed(rows.map((row) => [row.minNm, row.maxNm] as const));
+  // A range that the maker gives is the mechanic's to choose from, so one value of it is set and only the tool spreads it.
+  const torqueNm =
+    job.partMakerTorqueNm === undefined
+      ? mostAgreed(rows.map((row) => [row.minNm, row.maxNm] as const))
+      : hardLimits(job.partMakerTorqueNm).nominal;
   const friction = threadFrictionOf(fixing.lubrication);
   const range = preloadRange({
     torqueNm,
@@ -25,7 +29,7 @@ export function pressPlan(job: Job): PressPlan {
     thread: threadFor(fixing.thread),
     threadFriction: friction,
     bearingFriction: friction,
-    bearing: bearingOf(job),
+    bearing: bearingOf(job, fixing.thread),
   });
   return {
     torqueNm: range.torqueNm,
@@ -41,10 +45,14 @@ export function pressPlan(job: Job): PressPlan {
 }
 
 /** The face that turns under the bolt head: a ring on the washer. @internal */
-export const bearingOf = (job: Job): { outerDiameterMm: number; holeDiameterMm: number } => ({
-  outerDiameterMm: hardLimits(job.fixing?.bearingOuterDiameterMm ?? jobDefaults.bearingOuter.value).nominal,
-  holeDiameterMm: jobDefaults.bearingHole.value,
-});
+export function bearingOf(job: Job, thread: string): { outerDiameterMm: number; holeDiameterMm: number } {
+  const holeDiameterMm = threadFor(thread).majorDiameterMm + jobDefaults.bearingHoleClearance.value;
+  const read = job.fixing?.bearingOuterDiameterMm;
+  return {
+    outerDiameterMm: read === undefined ? holeDiameterMm + 2 * jobDefaults.bearingRing.value : hardLimits(read).nominal,
+    holeDiameterMm,
+  };
+}
 
 /** One setting has to be named: the lowest torque that most of the ranges contain. The sheet keeps the ranges apart. */
 function mostAgreed(ranges: readonly (readonly [number, number])[]): number {
@@ -52,7 +60,9 @@ function mostAgreed(ranges: readonly (readonly [number, number])[]): number {
   const support = (torque: number): number =>
     ranges.filter(([lower, upper]) => lower <= torque && torque <= upper).length;
   const most = Math.max(...ends.map(support));
-  return ends.find((torque) => support(torque) === most) ?? 0;
+  const agreed = ends.find((torque) => support(torque) === most);
+  if (agreed === undefined) throw new Error('the torque data hold no row for this joint');
+  return agreed;
 }
 
 function threadFrictionOf(lubrication: PressPlan['lubrication']): Limits {

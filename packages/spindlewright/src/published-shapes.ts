@@ -77,7 +77,7 @@ const withErrors = (lengths: Readonly<Record<string, Measurand | undefined>>): R
 const flatWithError = (reading: FlatReading) => ({
   ...reading,
   acrossFlatsMm: withReadingError(reading.acrossFlatsMm, jobDefaults.caliperReading),
-  atMm: withReadingError(reading.atMm, jobDefaults.caliperPlane),
+  atMm: withReadingError(reading.atMm, jobDefaults.caliperPlane, 'zero'),
 });
 
 function assumedKeys(shape: object, readings: object, part: string, flatsKey: string): string[] {

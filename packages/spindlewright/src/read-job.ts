@@ -9,6 +9,7 @@ import {
 import { contradictions } from './contradictions.ts';
 import type { Job } from './job.ts';
 import { jobFields } from './job-fields.ts';
+import { unknownNames } from './unknown-names.ts';
 
 /**
  * Reads a job from plain data, such as a parsed JSON file, and refuses it with every fault found.
@@ -48,7 +49,7 @@ export function readJob(input: unknown): Job {
   issues.push(...fieldIssues(resolved).filter((issue) => !unreadable.has(issue.path)));
   refuse(issues);
   const job = resolved as Job;
-  refuse(contradictions(job));
+  refuse([...unknownNames(job), ...contradictions(job)]);
   return job;
 }
 

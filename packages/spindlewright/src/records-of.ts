@@ -25,9 +25,9 @@ export interface JobRecords {
 
 /** Finds the records of a job; a spindle that is not named is identified from its readings. @internal */
 export function recordsOf(job: Job): JobRecords {
-  const arm = job.interface.arm === UNKNOWN ? undefined : squareTaper('interface.arm', job.interface.arm);
+  const arm = job.interface.arm === UNKNOWN ? undefined : squareTaper('interface.arm', job.interface.arm, [UNKNOWN]);
   if (job.interface.spindle !== UNKNOWN) {
-    const spindle = squareTaper('interface.spindle', job.interface.spindle);
+    const spindle = squareTaper('interface.spindle', job.interface.spindle, [UNKNOWN]);
     return { spindle, arm: arm ?? spindle, findings: [] };
   }
   const flats = job.spindle?.flats;
@@ -37,7 +37,7 @@ export function recordsOf(job: Job): JobRecords {
       createFinding({
         code: 'taper-not-identified',
         severity: 'caution',
-        template: messages['taper-not-identified'] ?? '',
+        template: messages['taper-not-identified'],
         path: 'interface.spindle',
       }),
     ];
@@ -46,7 +46,7 @@ export function recordsOf(job: Job): JobRecords {
   const identification = identifySpindle({
     readings: flats.map(({ acrossFlatsMm, atMm }) => ({
       acrossFlatsMm: withReadingError(acrossFlatsMm, jobDefaults.caliperReading),
-      atMm: withReadingError(atMm, jobDefaults.caliperPlane),
+      atMm: withReadingError(atMm, jobDefaults.caliperPlane, 'zero'),
     })),
     ...(job.spindle?.flatLengthMm === undefined
       ? {}
@@ -58,9 +58,9 @@ export function recordsOf(job: Job): JobRecords {
 }
 
 /** Looks a square taper up and refuses any other interface by its path in the job. @internal */
-export function squareTaper(path: string, id: string): InterfaceRecord {
+export function squareTaper(path: string, id: string, others: readonly string[] = []): InterfaceRecord {
   if ((SQUARE_TAPERS as readonly string[]).includes(id)) return getInterface(id);
-  const known = [...SQUARE_TAPERS, UNKNOWN];
+  const known = [...SQUARE_TAPERS, ...others];
   const nearest = nearestName({ name: id, known });
   throw new DomainError('workJob', [
     {

@@ -62,8 +62,11 @@ ${sheet.sections.map(sectionHtml).join('\n')}
 `;
 }
 
-const answerClass = ({ state, doNotRide }: JobSheet): string =>
-  state === 'does-not-fit' || doNotRide ? (state === 'cannot-tell' ? 'not-yet' : 'no') : 'yes';
+/** Red where parts fail or the joint keeps the bike at the stand, amber where something is open, green where nothing is. */
+const answerClass = ({ state, doNotRide, diagnosis, seat }: JobSheet): string => {
+  if (state === 'does-not-fit' || diagnosis?.result.doNotRide === true) return 'no';
+  return doNotRide || (seat !== undefined && state === 'cannot-tell') ? 'not-yet' : 'yes';
+};
 
 const sectionHtml = (section: Section): string =>
   `<section id="${escapeHtml(section.id)}" aria-labelledby="h-${escapeHtml(section.id)}">
@@ -89,17 +92,17 @@ function blockHtml(block: Block): string {
     case 'drawing':
       return `<figure><div class="narrow">${block.narrowSvg}</div><div class="wide">${block.wideSvg}</div></figure>`;
     case 'table':
-      return `<div class="table" role="region" tabindex="0" aria-label="${escapeHtml(block.caption)}"><table>
+      return `<div class="table" role="region" tabindex="0" aria-label="${escapeHtml(block.caption)}"><table role="table">
 <caption>${escapeHtml(block.caption)}</caption>
-<thead><tr>${block.head.map((cell) => `<th scope="col">${escapeHtml(cell)}</th>`).join('')}</tr></thead>
-<tbody>${block.rows
+<thead role="rowgroup"><tr role="row">${block.head.map((cell) => `<th scope="col" role="columnheader">${escapeHtml(cell)}</th>`).join('')}</tr></thead>
+<tbody role="rowgroup">${block.rows
         .map(
           (row) =>
-            `<tr>${row
+            `<tr role="row">${row
               .map((cell, index) =>
                 index === 0
-                  ? `<th scope="row">${escapeHtml(cell)}</th>`
-                  : `<td data-head="${escapeHtml(block.head[index] ?? '')}">${escapeHtml(cell)}</td>`,
+                  ? `<th scope="row" role="rowheader">${escapeHtml(cell)}</th>`
+                  : `<td role="cell" data-head="${escapeHtml(block.head[index] ?? '')}">${escapeHtml(cell)}</td>`,
               )
               .join('')}</tr>`,
         )

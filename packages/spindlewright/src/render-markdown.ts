@@ -1,4 +1,5 @@
 import { checkRenderable } from './check-renderable.ts';
+import { plainText } from './plain-text.ts';
 import type { Block, JobSheet } from './sheet.ts';
 
 /**
@@ -66,4 +67,4 @@ function blockText(block: Block): string {
   }
 }
 
-const escapeMarkdown = (text: string): string => text.replace(/[\\`*_{}[\]<>|#]/g, '\\$&').replace(/\s*\n\s*/g, ' ');
+const escapeMarkdown = (text: string): string => plainText(text).replace(/[\\`*_{}[\]<>|#&~]/g, '\\$&');

@@ -1,4 +1,5 @@
 import { checkRenderable } from './check-renderable.ts';
+import { plainText } from './plain-text.ts';
 import type { Block, JobSheet } from './sheet.ts';
 
 const WIDTH = 92;
@@ -35,7 +36,8 @@ const WIDTH = 92;
  */
 export function renderText(sheet: JobSheet): string {
   checkRenderable('renderText', sheet);
-  const lines = [sheet.title.toUpperCase(), '='.repeat(Math.min(WIDTH, sheet.title.length)), ...factLines(sheet), ''];
+  const title = plainText(sheet.title).toUpperCase();
+  const lines = [title, '='.repeat(Math.min(WIDTH, title.length)), ...factLines(sheet), ''];
   for (const section of sheet.sections) {
     lines.push(section.title, '-'.repeat(section.title.length));
     for (const block of section.blocks) lines.push(...blockLines(block), '');
@@ -44,7 +46,7 @@ export function renderText(sheet: JobSheet): string {
 }
 
 const factLines = (sheet: JobSheet): string[] => [
-  `${sheet.invented ? 'Invented example. ' : ''}${sheet.date}, ${sheet.side} side, ${sheet.bike}`,
+  plainText(`${sheet.invented ? 'Invented example. ' : ''}${sheet.date}, ${sheet.side} side, ${sheet.bike}`),
   '',
   ...wrap(sheet.headline, `${sheet.answer}: `),
 ];
@@ -87,7 +89,7 @@ function wrap(text: string, lead: string): string[] {
   const hanging = ' '.repeat(lead.length);
   const lines: string[] = [];
   let current = lead;
-  for (const word of text.split(/\s+/)) {
+  for (const word of plainText(text).split(/\s+/)) {
     const empty = current === lead || current === hanging;
     if (!empty && current.length + 1 + word.length > WIDTH) {
       lines.push(current);

@@ -210,7 +210,7 @@ export const tighteningPartSchema: z.ZodType<TighteningPart> = z.strictObject({
       tighteningTurns: limitsSchema,
       solidBoltTurns: limitsSchema,
       preloadAfterShakedownN: limitsSchema,
-      preloadLossPerMicrometreN: z.number(),
+      preloadLossPerMicrometreN: limitsSchema,
     })
     .exactOptional(),
   findings: z.array(findingSchema),

@@ -1,6 +1,6 @@
-import type { Limits } from '@spindlewright/quantity';
+import { jobDefaults } from './defaults.ts';
 import type { SeatPart, SeatWay } from './seat-part.ts';
-import { basisWords, gapWords, limitsWords, pathWords, plain, verdictWords } from './seat-words.ts';
+import { basisWords, gapWords, limitsWords, pathWords, plain, shareWords, verdictWords } from './seat-words.ts';
 import type { Section } from './sheet.ts';
 
 /** The sections of the sheet that speak of the seat. @internal */
@@ -11,6 +11,7 @@ export function seatSections(seat: SeatPart): Section[] {
 function seatSection({ lead, drawing }: SeatPart): Section {
   const { handFit, pressed, travelMm, pressReached, sensitivity } = lead.prediction;
   const [top] = sensitivity;
+  const unbounded = lead.prediction.findings.some(({ code }) => code === 'travel-unbounded');
   return {
     id: 'seat',
     title: 'Where the arm seats',
@@ -31,10 +32,14 @@ function seatSection({ lead, drawing }: SeatPart): Section {
       },
       {
         kind: 'paragraph',
-        text: `The press moves the arm ${limitsWords(travelMm, 'mm')} further on; ${percentWords(pressReached)} of that is reached before anything stops it.`,
+        text: `The press moves the arm ${limitsWords(travelMm, 'mm')} further on${
+          unbounded
+            ? ' (no upper bound can be given: at the worst limits the boss gives way, and such limits end where something stops the arm)'
+            : ''
+        }; ${shareWords(pressReached)} of that is reached before anything stops it.`,
       },
       { kind: 'drawing', ...drawing },
-      ...(top === undefined || Math.abs(top.effectMm) < 0.05
+      ...(top === undefined || Math.abs(top.effectMm) < jobDefaults.worthNamingEffect.value
         ? []
         : [
             {
@@ -45,11 +50,6 @@ function seatSection({ lead, drawing }: SeatPart): Section {
     ],
   };
 }
-
-const percentWords = ({ lower, nominal, upper }: Limits): string => {
-  const [a, b, c] = [lower, nominal, upper].map((share) => Math.floor(share * 100 + 1e-9));
-  return a === c ? `${b} %` : `${b} % (${a} to ${c})`;
-};
 
 function otherWaysSection({ lead, others, mate }: SeatPart): Section {
   const row = (way: SeatWay): string[] => [

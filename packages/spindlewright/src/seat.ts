@@ -17,7 +17,8 @@ export function seatOf(
 ): SeatPart {
   const pressing = pressingOf(job, press);
   const sets = publishedShapes(job, spindleRecord, armRecord);
-  const published = sets.map((shapes) => publishedWay(shapes, pressing));
+  const better = job.trialFit !== undefined || sets.some(({ flatsRead }) => flatsRead);
+  const published = sets.map((shapes) => publishedWay(shapes, pressing, better));
   const read = sets.flatMap((shapes) => (shapes.flatsRead ? [readWay(shapes, pressing)] : []));
   const trialFit = job.trialFit;
   const tried = trialFit === undefined ? [] : sets.map((shapes) => triedWay(shapes, trialFit, pressing));
@@ -26,7 +27,7 @@ export function seatOf(
   if (lead === undefined) throw new Error('the records of the two interfaces share no published set');
   const others = [...[leastRoom(tried), leastRoom(read)].filter((way) => way !== undefined), ...published];
   const shapes = sets.find((candidate) => candidate.set === lead.set);
-  const shown = lead.basis === 'published-set' ? shapes?.published : shapes?.read;
+  const shown = shapes?.read;
   const picture = {
     ...shown,
     handFit: lead.prediction.handFit,
@@ -59,13 +60,17 @@ const pressingOf = (job: Job, press: PressPlan): Press => ({
   },
 });
 
-const publishedWay = (shapes: SetShapes, pressing: Press): SeatWay => ({
+/** The published set by itself where a better way leads; where none does, with whatever was read laid over it. */
+const publishedWay = (shapes: SetShapes, pressing: Press, alone: boolean): SeatWay => ({
   basis: 'published-set',
   set: shapes.set,
-  prediction: predictSeat({ ...shapes.published, pressing }),
-  assumed: Object.keys(shapes.published.spindle)
-    .map((key) => `spindle.${key}`)
-    .concat(Object.keys(shapes.published.arm).map((key) => `arm.${key}`)),
+  prediction: predictSeat({ ...(alone ? shapes.published : shapes.read), pressing }),
+  assumed: alone
+    ? [
+        ...Object.keys(shapes.published.spindle).map((key) => `spindle.${key}`),
+        ...Object.keys(shapes.published.arm).map((key) => `arm.${key}`),
+      ]
+    : shapes.assumed,
   sources: shapes.sources,
 });
 
@@ -78,7 +83,7 @@ const readWay = (shapes: SetShapes, pressing: Press): SeatWay => ({
 });
 
 function triedWay(shapes: SetShapes, trialFit: NonNullable<Job['trialFit']>, pressing: Press): SeatWay {
-  const gap = (reading: Measurand) => withReadingError(reading, jobDefaults.depthReading);
+  const gap = (reading: Measurand) => withReadingError(reading, jobDefaults.depthReading, 'zero');
   return {
     basis: 'trial-fit',
     set: shapes.set,

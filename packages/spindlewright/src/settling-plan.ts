@@ -5,10 +5,14 @@ import { jobDefaults } from './defaults.ts';
 import type { PressPlan, SeatPart } from './seat-part.ts';
 import type { SettlingPlan } from './tightening-part.ts';
 
+/** Domain of the settling estimate. */
+const LONGEST_TRAVEL_MM = 50;
+
 /** Turns of the bolt while the arm is pressed, and what riding leaves of its preload, at every corner. @internal */
 export function settlingPlan(press: PressPlan, seat: SeatPart): SettlingPlan | undefined {
   const { travelMm } = seat.lead.prediction;
-  if (travelMm.lower <= 0) return undefined;
+  // Outside the range that the estimate is made for nothing is said rather than something wrong.
+  if (travelMm.lower <= 0 || travelMm.upper > LONGEST_TRAVEL_MM) return undefined;
   const stiffness = limitsOf(jobDefaults.boltStiffness);
   const { pitchMm } = threadFor(press.thread);
   const turnsAt = (travel: number, force: number, k: number) =>
@@ -22,8 +26,7 @@ export function settlingPlan(press: PressPlan, seat: SeatPart): SettlingPlan | u
     settledPreload({
       preloadN: force,
       friction,
-      // Both parts carry the trade's face angle to within a few per cent, which this estimate does not feel.
-      faceAngleDeg: 2,
+      faceAngleDeg: jobDefaults.settlingFaceAngle.value,
       travelMm: travel,
       boltStiffnessNPerMm: k,
     });
@@ -37,6 +40,8 @@ export function settlingPlan(press: PressPlan, seat: SeatPart): SettlingPlan | u
     ),
   );
   const nominal = settled(press.preloadN.nominal, press.flatsFriction.nominal, travelMm.nominal, stiffness.nominal);
+  const lossAt = (k: number): number =>
+    settled(press.preloadN.nominal, press.flatsFriction.nominal, travelMm.nominal, k).preloadLossPerMicrometreN;
   return {
     tighteningTurns: over((turns) => turns.boltTurns),
     solidBoltTurns: over((turns) => turns.solidTurns),
@@ -45,6 +50,10 @@ export function settlingPlan(press: PressPlan, seat: SeatPart): SettlingPlan | u
       nominal: nominal.preloadAfterShakedownN,
       upper: Math.max(...corners),
     },
-    preloadLossPerMicrometreN: nominal.preloadLossPerMicrometreN,
+    preloadLossPerMicrometreN: {
+      lower: lossAt(stiffness.lower),
+      nominal: lossAt(stiffness.nominal),
+      upper: lossAt(stiffness.upper),
+    },
   };
 }

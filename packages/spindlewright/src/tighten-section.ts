@@ -1,9 +1,44 @@
+import type { ActionId } from '@spindlewright/diagnosis';
 import { describePreloadRange, drawPreloadRange } from '@spindlewright/drawing';
 import type { InterfaceRecord } from '@spindlewright/interfaces';
-import { convert } from '@spindlewright/quantity';
-import { limitsWords, plain } from './seat-words.ts';
+import { convert, hardLimits, type Limits } from '@spindlewright/quantity';
+import type { Job } from './job.ts';
+import { limitsWords, plain, torqueWords } from './seat-words.ts';
 import type { Block, Section } from './sheet.ts';
 import type { TighteningPart } from './tightening-part.ts';
+
+/** Whether the plan is to be carried out: now, after something else, or only to show what was reckoned with. */
+export type PlanMode = 'now' | 're-tighten' | 'later' | 'reckoned';
+
+/** Actions whose plan is that of the arm as it sits. */
+const AS_IT_SITS: readonly (ActionId | undefined)[] = ['tighten-and-recheck'];
+
+/** Decides how the plan is to be read. @internal */
+export function planMode(input: {
+  action: ActionId | undefined;
+  seatState: string | undefined;
+  candidateFits: boolean;
+  problems: boolean;
+}): PlanMode {
+  const { action, seatState, candidateFits, problems } = input;
+  if (seatState === 'does-not-fit' || seatState === 'cannot-tell') return 'reckoned';
+  if (seatState === 'fits') return action === undefined && !problems ? 'now' : 'later';
+  if (AS_IT_SITS.includes(action)) return problems ? 'later' : 're-tighten';
+  if (action === undefined) return candidateFits && !problems ? 'now' : 'reckoned';
+  return 'later';
+}
+
+const TITLES: Readonly<Record<PlanMode, string>> = {
+  now: 'How to tighten it',
+  're-tighten': 'How to tighten it again, as it sits',
+  later: 'How it is tightened, once what stands above is done',
+  reckoned: 'What the figures above reckon with',
+};
+
+const LEADS: Readonly<Partial<Record<PlanMode, string>>> = {
+  later: 'Only after that: with the right parts, cleaned, and with both gaps measured at the trial fit.',
+  reckoned: 'This is no instruction: do not tighten this pair.',
+};
 
 const FLATS_WORDS = {
   greased: 'Flats: thin grease, as the job says.',
@@ -12,55 +47,76 @@ const FLATS_WORDS = {
 } as const;
 
 /** How to tighten, with the wrench at hand, and when to look again. @internal */
-export function tightenSections(part: TighteningPart, record: InterfaceRecord, refused: boolean): Section[] {
-  const { press, settling } = part;
-  const target = press.torqueNm.nominal;
-  const items = [
-    FLATS_WORDS[press.flats],
-    press.lubrication === 'unknown'
-      ? `Thread ${press.thread} and bolt head: the job does not say; grease or oil both, washer in place.`
-      : `Thread ${press.thread} and bolt head: ${press.lubrication}, as the job says; washer in place.`,
-    `Tighten to ${plain(target, 0)} Nm (${plain(convert(target, 'Nm', 'lbf.in'), 0)} lbf.in), ${
-      press.torqueFrom === 'part-maker'
-        ? "the part maker's value."
-        : "the value that most sources of the trade allow; the part maker's value goes first if you have it."
-    }`,
-    ...wrenchWords(part),
-    `Reckon with ${plain(press.preloadN.nominal / 1000, 0)} kN of preload (${plain(press.preloadN.lower / 1000, 0)} to ${plain(press.preloadN.upper / 1000, 0)} kN): friction decides, not the wrench.`,
-    ...(settling === undefined
-      ? []
-      : [
-          `From snug to torque takes ${limitsWords(settling.tighteningTurns, 'turns')} while the arm moves; a bolt that has gone solid takes ${limitsWords(settling.solidBoltTurns, 'turns', 2)}.`,
-        ]),
-    'If it goes solid before half a turn, stop and look: the bolt is on the spindle end or the arm on the wall.',
-    'Measure the end gap again when tight; it has to be there still.',
-  ];
+export function tightenSections(job: Job, part: TighteningPart, record: InterfaceRecord, mode: PlanMode): Section[] {
+  const lead = LEADS[mode];
   return [
     {
       id: 'tighten',
-      title: refused ? 'How it would be tightened, if it could be' : 'How to tighten it',
+      title: TITLES[mode],
       blocks: [
-        ...(refused
-          ? [
-              {
-                kind: 'paragraph' as const,
-                text: 'Do not tighten this pair: the list says what the figures above reckon with.',
-              },
-            ]
-          : []),
-        { kind: 'list', ordered: !refused, items },
+        ...(lead === undefined ? [] : [{ kind: 'paragraph' as const, text: lead }]),
+        { kind: 'list', ordered: mode !== 'reckoned', items: steps(job, part, mode) },
         preloadDrawing(part),
       ],
     },
-    ...(refused ? [] : [recheckSection(part, record)]),
+    ...(mode === 'reckoned' ? [] : [recheckSection(part, record)]),
   ];
+}
+
+function steps(job: Job, part: TighteningPart, mode: PlanMode): string[] {
+  const { press, settling, findings } = part;
+  const target = press.torqueNm.nominal;
+  const again = mode === 're-tighten';
+  return [
+    ...(again ? ['Flats: left as they are; the arm stays on.'] : [FLATS_WORDS[press.flats]]),
+    press.lubrication === 'unknown'
+      ? `Thread ${press.thread} and bolt head: the job does not say; grease or oil both, washer in place.`
+      : `Thread ${press.thread} and bolt head: ${press.lubrication}, as the job says; washer in place.`,
+    ...(findings.some(({ code }) => code === 'head-mark-needed')
+      ? ['Read the mark on the bolt head before the wrench goes on: the class was not read.']
+      : []),
+    `Torque: ${torqueWords(target)} Nm (${plain(convert(target, 'Nm', 'lbf.in'), 0)} lbf.in), ${targetWords(job, part)}.`,
+    ...wrenchWords(part),
+    `Preload to reckon with: ${plain(press.preloadN.nominal / 1000, 0)} kN (${plain(Math.floor(press.preloadN.lower / 1000), 0)} to ${plain(Math.ceil(press.preloadN.upper / 1000), 0)} kN): friction decides, not the wrench.`,
+    ...(again
+      ? [
+          'The bolt moves a fraction of a turn; one that turns on and on means that the arm still climbs or has lost its hold.',
+        ]
+      : []),
+    ...(settling === undefined || again ? [] : turnWords(settling)),
+    ...(again
+      ? []
+      : ['If it goes solid before half a turn, stop and look: the bolt is on the spindle end or the arm on the wall.']),
+    ...(mode === 'reckoned' ? [] : ['Measure the end gap again when tight; it has to be there still.']),
+  ];
+}
+
+function turnWords({ tighteningTurns, solidBoltTurns }: NonNullable<TighteningPart['settling']>): string[] {
+  const few =
+    tighteningTurns.lower < 0.5
+      ? ' A dry or stiff pair may take under half a turn: then the end gap tells whether it moved.'
+      : '';
+  return [
+    `From snug to torque takes ${limitsWords(tighteningTurns, 'turns')} while the arm moves; a bolt that has gone solid takes ${limitsWords(solidBoltTurns, 'turns', 2)}.${few}`,
+  ];
+}
+
+function targetWords(job: Job, { press }: TighteningPart): string {
+  if (job.partMakerTorqueNm === undefined) {
+    return "the value that most sources of the trade allow; the part maker's value goes first if you have it";
+  }
+  const { lower, upper } = hardLimits(job.partMakerTorqueNm);
+  if (lower === upper) return "the part maker's value";
+  return `within the part maker's ${torqueWords(lower)} to ${torqueWords(upper)} Nm${
+    press.torqueNm.nominal === lower + (upper - lower) / 2 ? ', its middle' : ''
+  }`;
 }
 
 /** The preload that tightening may make, beside what the bolt stands and what riding leaves. */
 function preloadDrawing({ press, strength, settling }: TighteningPart): Block {
   const picture = {
     preloadN: press.preloadN,
-    title: `Bolt preload at ${plain(press.torqueNm.nominal, 0)} Nm`,
+    title: `Bolt preload at ${torqueWords(press.torqueNm.nominal)} Nm`,
     marks: [
       {
         label: `class ${strength.propertyClass} at 90 % of yield${strength.read ? '' : ' (class not read)'}`,
@@ -81,8 +137,8 @@ function preloadDrawing({ press, strength, settling }: TighteningPart): Block {
 
 function wrenchWords({ wrench }: TighteningPart): string[] {
   if (wrench === undefined) return [];
-  const setting =
-    wrench.setting === undefined ? '' : `${plain(wrench.setting, wrench.unit === 'Nm' ? 1 : 0)} ${wrench.unit}`;
+  const decimals = wrench.unit === 'Nm' || wrench.unit === 'lbf.ft' ? 1 : 0;
+  const setting = wrench.setting === undefined ? '' : `${plain(wrench.setting, decimals)} ${wrench.unit}`;
   switch (wrench.reach) {
     case 'direct':
       return [`Your wrench: set ${setting}.`];
@@ -91,7 +147,7 @@ function wrenchWords({ wrench }: TighteningPart): string[] {
         `Your wrench: with an in-line extension of ${wrench.extensionLengthMm} mm from its square to the bolt, hand on the mark of the grip, set ${setting}.`,
       ];
     case 'other-wrench':
-      return [`Your wrench does not reach ${plain(wrench.target, 0)} ${wrench.unit}: use another one.`];
+      return [`Your wrench does not reach ${plain(wrench.target, decimals)} ${wrench.unit}: use another one.`];
   }
 }
 
@@ -105,11 +161,11 @@ function recheckSection({ settling, press }: TighteningPart, record: InterfaceRe
         kind: 'list',
         ordered: false,
         items: [
-          `After the first ride, once: set the wrench to ${plain(press.torqueNm.nominal, 0)} Nm and see whether the bolt turns.`,
+          `After the first ride, once: set the wrench to ${torqueWords(press.torqueNm.nominal)} Nm and see whether the bolt turns.`,
           ...(settling === undefined
             ? []
             : [
-                `Why: riding shakes the friction out of the taper, and the bolt keeps about ${limitsWords(inKilonewtons(settling.preloadAfterShakedownN), 'kN', 0)} even without wear; each micrometre that the flats bed in may cost a further ${plain(settling.preloadLossPerMicrometreN / 1000, 1)} kN. No lower bound is claimed.`,
+                `Why: riding shakes the friction out of the taper, and the bolt keeps about ${limitsWords(inKilonewtons(settling.preloadAfterShakedownN), 'kN', 0)} even without wear; each micrometre that the flats bed in would cost a further ${limitsWords(inKilonewtons(settling.preloadLossPerMicrometreN), 'kN', 0)}, so a fraction of one takes the rest. No lower bound is claimed.`,
               ]),
           'If it turns again at a second check, take the arm off and look at the hole: re-tightening it again and again opens the hole.',
           'At once, at any time: a creak at each stroke, play at the pedal, or dark powder at the joint.',
@@ -121,7 +177,7 @@ function recheckSection({ settling, press }: TighteningPart, record: InterfaceRe
   };
 }
 
-const inKilonewtons = ({ lower, nominal, upper }: { lower: number; nominal: number; upper: number }) => ({
+const inKilonewtons = ({ lower, nominal, upper }: Limits): Limits => ({
   lower: lower / 1000,
   nominal: nominal / 1000,
   upper: upper / 1000,

@@ -38,8 +38,8 @@ export interface SettlingPlan {
   solidBoltTurns: Limits;
   /** Preload once riding has shaken the friction out of the taper, without wear, N. */
   preloadAfterShakedownN: Limits;
-  /** Further loss for each micrometre of bedding per flat at nominal values, N/um. */
-  preloadLossPerMicrometreN: number;
+  /** Further loss for each micrometre of bedding per flat, over the stiffness of the bolt, N/um. */
+  preloadLossPerMicrometreN: Limits;
 }
 
 /** How tight, with what, and what to expect. */

@@ -9,7 +9,7 @@ export function tradeTorqueFinding(press: PressPlan): Finding[] {
     createFinding({
       code: 'torque-from-trade-range',
       severity: 'caution',
-      template: messages['torque-from-trade-range'] ?? '',
+      template: messages['torque-from-trade-range'],
       values: {
         lowerNm: Math.min(...press.tradeTorques.map((row) => row.lowerNm)),
         upperNm: Math.max(...press.tradeTorques.map((row) => row.upperNm)),

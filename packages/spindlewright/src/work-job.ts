@@ -10,7 +10,7 @@ import { decideJob } from './decide-job.ts';
 import { decideSeat } from './decide-seat.ts';
 import { diagnosisOf } from './diagnosis-part.ts';
 import { diagnosisFindings, diagnosisSections } from './diagnosis-sections.ts';
-import { groundsSection } from './grounds-section.ts';
+import { assumptions, groundsSection } from './grounds-section.ts';
 import { identifySection } from './identify-section.ts';
 import type { Job } from './job.ts';
 import { forReader, gravestFirst, sourcesOf } from './job-sources.ts';
@@ -20,8 +20,9 @@ import { recordsOf } from './records-of.ts';
 import { seatOf } from './seat.ts';
 import { seatSections } from './seat-sections.ts';
 import type { JobSheet, Section } from './sheet.ts';
-import { tightenSections } from './tighten-section.ts';
+import { planMode, tightenSections } from './tighten-section.ts';
 import { tighteningOf } from './tightening.ts';
+import { tighteningProblems } from './tightening-problems.ts';
 import { version } from './version.ts';
 
 const CAUTIONS = [
@@ -74,46 +75,57 @@ export function workJob(job: Job): JobSheet {
   const seat = asksForSeat(read) ? seatOf(read, press, records.spindle, records.arm) : undefined;
   const candidates = judgeCandidates(read, press, records.spindle);
   const fitting = candidates.find(({ state }) => state === 'fits');
-  const tightening = tighteningOf(read, press, seat ?? fitting?.seat);
+  const tightening = tighteningOf(read, press, seat ?? fitting?.seat, records.spindle);
   const seatDecision = seat === undefined ? undefined : decideSeat(read, seat);
-  const leavesJointAlone = seat === undefined && JOINT_LEFT_ALONE.includes(diagnosis?.result.action);
-  const decision = decideJob(diagnosis, seatDecision, tightening);
+  const decision = decideJob({ job: read, diagnosis, seat: seatDecision, tightening, candidates });
+  const action = diagnosis?.result.action;
+  const leavesJointAlone = seat === undefined && JOINT_LEFT_ALONE.includes(action);
+  // Without a plan only what concerns the bolt as it is stays worth saying.
+  const boltFindings = tightening.findings.filter(({ severity }) => !leavesJointAlone || severity === 'stop');
   const findings = gravestFirst(
     forReader([
       ...records.findings,
-      ...(diagnosis === undefined ? [] : diagnosisFindings(diagnosis)),
+      ...(diagnosis === undefined ? [] : diagnosisFindings(read, diagnosis)),
       ...(seatDecision?.findings ?? []),
-      ...(seat?.lead.prediction.findings ?? []),
+      ...(seat?.lead.prediction.findings ?? []).filter(
+        ({ code }) => code !== 'readings-disagree' || decision.state === 'cannot-tell',
+      ),
       ...(seat?.mate.findings ?? []),
-      ...(leavesJointAlone ? [] : tightening.findings),
+      ...boltFindings,
     ]),
   );
-  const provenance = {
-    versions: {
-      spindlewright: version,
-      '@spindlewright/diagnosis': diagnosisVersion,
-      '@spindlewright/drawing': drawingVersion,
-      '@spindlewright/interfaces': interfacesVersion,
-      '@spindlewright/quantity': quantityVersion,
-      '@spindlewright/taper': taperVersion,
-      '@spindlewright/torque': torqueVersion,
-    },
-    dataEdition,
-    sources: sourcesOf(seat, tightening, candidates, findings),
-  };
-  const refused = seatDecision?.state === 'does-not-fit';
+  const mode = planMode({
+    action,
+    seatState: seatDecision?.state,
+    candidateFits: fitting !== undefined,
+    problems: decision.doNotRide && (action === undefined || tighteningProblems(tightening).length > 0),
+  });
+  const boltFails = tighteningProblems(tightening).length > 0;
   const sections: Section[] = [
     { id: 'owner', title: 'In short', blocks: [{ kind: 'list', ordered: false, items: decision.forOwner }] },
     ...(diagnosis === undefined ? [] : diagnosisSections(read, diagnosis)),
-    ...buySection(read, diagnosis, refused, records.spindle),
+    ...buySection(read, diagnosis, records, { seat: seatDecision?.state === 'does-not-fit', bolt: boltFails }),
     ...identifySection(records),
     ...(seat === undefined ? [] : seatSections(seat)),
     ...candidatesSection(candidates, seat === undefined),
-    ...(leavesJointAlone ? [] : tightenSections(tightening, records.spindle, refused)),
-    { id: 'findings', title: 'What else there is to know', blocks: [{ kind: 'findings', findings }] },
+    ...(leavesJointAlone ? [] : tightenSections(read, tightening, records.spindle, mode)),
+    ...(findings.length === 0
+      ? []
+      : [{ id: 'findings', title: 'What else there is to know', blocks: [{ kind: 'findings' as const, findings }] }]),
     { id: 'cautions', title: 'Cautions', blocks: [{ kind: 'list', ordered: false, items: CAUTIONS }] },
-    groundsSection(read, press, seat, provenance),
   ];
+  const seats = [...(seat === undefined ? [] : [seat]), ...candidates.map((candidate) => candidate.seat)];
+  const taken = leavesJointAlone ? [] : assumptions(read, tightening, seats.length > 0);
+  const provenance = {
+    versions: VERSIONS,
+    dataEdition,
+    sources: sourcesOf(
+      sections,
+      findings,
+      taken.map(({ datum }) => datum),
+      seats,
+    ),
+  };
   return {
     format: 'spindlewright-sheet-1',
     title: read.title,
@@ -134,10 +146,20 @@ export function workJob(job: Job): JobSheet {
     tightening,
     findings,
     cautions: CAUTIONS,
-    sections,
+    sections: [...sections, groundsSection(taken, seat, provenance)],
     provenance,
   };
 }
+
+const VERSIONS = {
+  spindlewright: version,
+  '@spindlewright/diagnosis': diagnosisVersion,
+  '@spindlewright/drawing': drawingVersion,
+  '@spindlewright/interfaces': interfacesVersion,
+  '@spindlewright/quantity': quantityVersion,
+  '@spindlewright/taper': taperVersion,
+  '@spindlewright/torque': torqueVersion,
+};
 
 /** Actions that do not touch the arm's joint, so that the sheet has no tightening to plan. */
 const JOINT_LEFT_ALONE: readonly unknown[] = ['ride', 'service-bearing', 'look-elsewhere'];

@@ -1,12 +1,12 @@
 import { convert, createFinding, type Finding } from '@spindlewright/quantity';
 import { wrenchSetting } from '@spindlewright/torque';
+import { jobDefaults } from './defaults.ts';
 import type { Wrench } from './job.ts';
 import { messages } from './messages/en.ts';
 import type { WrenchPlan } from './tightening-part.ts';
 
-// Judgement: extensions are chosen in steps of 5 mm, and one longer than half the wrench is not held in line by hand.
-const STEP_MM = 5;
-const LONGEST_SHARE = 0.5;
+const STEP_MM = jobDefaults.extensionStep.value;
+const LONGEST_SHARE = jobDefaults.longestExtension.value;
 
 /** Says what to set the wrench at hand to, and the way out when its scale does not reach the target. @internal */
 export function wrenchPlan(targetNm: number, wrench: Wrench): { plan: WrenchPlan; findings: Finding[] } {
@@ -16,11 +16,11 @@ export function wrenchPlan(targetNm: number, wrench: Wrench): { plan: WrenchPlan
     return { plan: { unit, target, reach: 'direct', setting: target }, findings: [] };
   }
   const values = { target, unit, lowestSetting, highestSetting };
-  const say = (code: string, more: Record<string, number> = {}): Finding[] => [
+  const say = (code: keyof typeof messages, more: Record<string, number> = {}): Finding[] => [
     createFinding({
       code,
       severity: 'caution',
-      template: messages[code] ?? '',
+      template: messages[code],
       values: { ...values, ...more },
       sources: code === 'wrench-needs-extension' ? ['torque-adapter-rule'] : [],
       path: 'wrench',
@@ -37,12 +37,14 @@ export function wrenchPlan(targetNm: number, wrench: Wrench): { plan: WrenchPlan
         extensionAngleDeg: 0,
       });
       const setting = convert(settingNm, 'Nm', unit);
-      return {
-        plan: { unit, target, reach: 'with-extension', setting, extensionLengthMm },
-        findings: say('wrench-needs-extension', { neededMm, extensionLengthMm, setting, lengthMm }),
-      };
+      if (setting >= lowestSetting) {
+        return {
+          plan: { unit, target, reach: 'with-extension', setting, extensionLengthMm },
+          findings: say('wrench-needs-extension', { neededMm, extensionLengthMm, setting, lengthMm }),
+        };
+      }
     }
   }
-  const code = target < lowestSetting ? 'wrench-too-large' : 'wrench-too-small';
+  const code = target < lowestSetting ? ('wrench-too-large' as const) : ('wrench-too-small' as const);
   return { plan: { unit, target, reach: 'other-wrench' }, findings: say(code) };
 }

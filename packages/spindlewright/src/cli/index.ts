@@ -100,7 +100,8 @@ function runJob(args: readonly string[], host: CliHost): number {
   }
   let data: unknown;
   try {
-    data = JSON.parse(text);
+    // Some editors begin a file with a byte-order mark.
+    data = JSON.parse(text.replace(/^\uFEFF/, ''));
   } catch (error) {
     return refused(`${path} is not JSON: ${messageOf(error)}`);
   }

@@ -1,5 +1,5 @@
 #!/usr/bin/env node
-import { mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { runCli } from './index.ts';
 
@@ -9,8 +9,13 @@ process.exitCode = runCli(process.argv.slice(2), {
     mkdirSync(dirname(path), { recursive: true });
     // Written beside and renamed, so that a reader never meets half a page.
     const partial = `${path}.${process.pid}.part`;
-    writeFileSync(partial, text);
-    renameSync(partial, path);
+    try {
+      writeFileSync(partial, text);
+      renameSync(partial, path);
+    } catch (error) {
+      rmSync(partial, { force: true });
+      throw error;
+    }
   },
   print: (text) => process.stdout.write(text),
   complain: (text) => process.stderr.write(text),

@@ -1,7 +1,7 @@
 import type { Messages } from '@spindlewright/quantity';
 
 /** English templates of the finding codes that this package raises itself. */
-export const messages: Messages = {
+export const messages = {
   'bolt-class-near-its-limit':
     'A bolt of class {propertyClass} stands {targetNm:0} Nm only if its friction is not low: with the least friction {lowestLimitNm:0} Nm are its limit.',
   'bolt-class-too-weak':
@@ -11,7 +11,7 @@ export const messages: Messages = {
   'mixed-tapers':
     'Spindle {spindle} and arm {arm} belong to two standards that look alike. Mixing them shifts the arm; only gaps measured on these two parts say whether it seats.',
   'published-sets-disagree':
-    '{sets:0} published sets of sizes were worked apart and lead to {verdicts:0} kinds of verdict. They differ by up to 0.1 mm across flats, which is 1.4 mm of seat: a trial fit outweighs them all.',
+    '{sets:0} published sets of sizes were worked apart and lead to {verdicts:0} different verdicts. They differ by up to 0.1 mm across flats, which is 1.4 mm of seat: a trial fit outweighs them all.',
   'taper-not-identified':
     'It is not known which square taper the spindle has, and the name would not decide anyway: measure across its flats, or try the arm on it.',
   'torque-from-trade-range':
@@ -22,4 +22,17 @@ export const messages: Messages = {
     'The wrench begins at {lowestSetting:0} {unit}, above the target of {target:0} {unit}; use a smaller one, since an extension only makes the torque larger.',
   'wrench-too-small':
     'The wrench ends at {highestSetting:0} {unit} and the target is {target:0} {unit}; use one that reaches it.',
-};
+  'fixing-not-checked': 'Whether the bolt can press the arm was not checked: {missing} was not read.',
+  'left-hand-fixing': 'The fixing thread {thread} is left-hand: it tightens anticlockwise.',
+  'no-washer-under-plain-head':
+    'There is no washer under a plain head: the head would go into the square hole instead of pressing the arm. Do not ride; fit the washer.',
+  'one-standard-assumed':
+    'Which taper the {part} has is not known; it is taken to be a {standard}, like the other part. Only gaps measured on these two parts say whether it seats.',
+  'spindle-thread-differs':
+    'The bolt has the thread {thread} and the spindle {spindleThread}: do not force it and do not ride; fit the bolt that belongs to the spindle.',
+  'thread-assumed': 'The thread of the fixing was not read and is taken as {thread}; gauge it before tightening.',
+  'torque-far-from-trade':
+    "The part maker's torque of {torqueNm:1} Nm is far from what the trade uses for this joint, {lowerNm:1} to {upperNm:1} Nm: is the unit right? Every figure below rests on it.",
+  'unusual-fixing-thread':
+    'A fixing thread {thread} is not among those known for this joint ({known}): gauge it again.',
+} as const satisfies Messages;
