@@ -7,6 +7,8 @@
 export { dataEdition } from './data-edition.ts';
 export { identificationData } from './identification.generated.ts';
 export type { IdentificationData } from './identification-data.ts';
+export { matingData } from './mating.generated.ts';
+export type { MatingData } from './mating-data.ts';
 export type { NeighbourRecord } from './neighbour.ts';
 export { neighbourRecords } from './neighbours/registry.generated.ts';
 export { type NumberRow, numberRows } from './number-rows.ts';
@@ -14,5 +16,3 @@ export type { ObservationRecord } from './observation.ts';
 export { observationRecords } from './observations.generated.ts';
 export type { InterfaceRecord } from './record.ts';
 export { interfaceRecords } from './records/registry.generated.ts';
-export { threadFitData } from './thread-fit.generated.ts';
-export type { ThreadFitData } from './thread-fit-data.ts';

@@ -196,7 +196,7 @@ export interface ThreadIdentificationData {
   };
   /** Plane taken for a diameter that comes without one, from the end of the thread, in mm. */
   assumedPlaneMm: Datum;
-  /** Chances that a reading tells nothing. */
+  /** Chances that a reading slips. */
   slipProbability: {
     /** Of a diameter. */
     diameter: Datum;
@@ -205,6 +205,15 @@ export interface ThreadIdentificationData {
     /** Of the hand. */
     hand: Datum;
   };
+  /** Standard deviations of what a slipped reading is off by. */
+  slipSpread: {
+    /** Of a diameter, in mm. */
+    diameterMm: Datum;
+    /** Of a pitch, in mm. */
+    pitchMm: Datum;
+  };
+  /** Chance that a diameter or a pitch has nothing to do with the thread. */
+  blunderProbability: Datum;
   /** The careful readings that may be asked for next, by their standard uncertainties. */
   nextReading: {
     /** Uncertainty of the diameter, in mm. */
@@ -222,7 +231,11 @@ export interface ThreadIdentificationData {
     soundOverlapShare: Datum;
     /** Difference of pitch, as a share of it, up to which a thread starts by hand. */
     pitchShare: Datum;
-    /** Difference of pitch, as a share of it, that the clearance takes up. */
-    soundPitchShare: Datum;
+    /** Turns over which the pitches may run apart. */
+    engagedTurns: Datum;
+    /** Axial play of a sound pair, in mm. */
+    axialPlayMm: Datum;
+    /** Probability from which on the near-misses of a candidate are named. */
+    worthNaming: Datum;
   };
 }

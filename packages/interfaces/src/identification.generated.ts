@@ -540,14 +540,14 @@ export const identificationData: IdentificationData = {
         "unit": "probability",
         "standing": "judgement",
         "sources": [],
-        "note": "Chance that a diameter tells nothing: a scale misread, a jaw in a groove."
+        "note": "Chance that a diameter slips: a scale misread, a jaw in a groove."
       },
       "pitch": {
         "value": 0.05,
         "unit": "probability",
         "standing": "judgement",
         "sources": [],
-        "note": "Chance that a pitch tells nothing: the neighbouring blade of the gauge, a thread miscounted."
+        "note": "Chance that a pitch slips: the neighbouring blade of the gauge, a thread miscounted."
       },
       "hand": {
         "value": 0.01,
@@ -556,6 +556,29 @@ export const identificationData: IdentificationData = {
         "sources": [],
         "note": "Chance that the hand is taken down wrongly."
       }
+    },
+    "slipSpread": {
+      "diameterMm": {
+        "value": 0.8,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard deviation of what a slipped diameter is off by: half a millimetre and a whole one are the usual slips of a scale."
+      },
+      "pitchMm": {
+        "value": 0.15,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Standard deviation of what a slipped pitch is off by: the next blades of a gauge."
+      }
+    },
+    "blunderProbability": {
+      "value": 0.002,
+      "unit": "probability",
+      "standing": "judgement",
+      "sources": [],
+      "note": "Chance, for diameter and pitch each, that it has nothing to do with the thread. It keeps every candidate possible."
     },
     "nextReading": {
       "diameterMm": {
@@ -602,12 +625,26 @@ export const identificationData: IdentificationData = {
         "sources": [],
         "note": "Difference of pitch, as a share of the pitch, up to which a thread starts by hand before it binds."
       },
-      "soundPitchShare": {
-        "value": 0.005,
-        "unit": "share",
+      "engagedTurns": {
+        "value": 8,
+        "unit": "turns",
         "standing": "judgement",
         "sources": [],
-        "note": "Difference of pitch, as a share of the pitch, up to which the clearance of the flanks takes it up over ten turns."
+        "note": "Turns over which the pitches may run apart: a cup, a pedal and a puller engage about so many."
+      },
+      "axialPlayMm": {
+        "value": 0.05,
+        "unit": "mm",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Axial play of a sound pair of threads; what the diameters differ by adds to it through the flanks of 60 degrees."
+      },
+      "worthNaming": {
+        "value": 0.05,
+        "unit": "probability",
+        "standing": "judgement",
+        "sources": [],
+        "note": "Probability from which on the near-misses of a candidate are named."
       }
     }
   }

@@ -99,7 +99,6 @@ export function identifyThread(input: IdentifyThreadInput): ThreadIdentification
   const candidates = candidatesOf(threads, hypotheses, readings);
   const [best] = candidates;
   const probability = best?.probability ?? 0;
-  const known = threads.find(({ id }) => id === best?.id);
   return {
     candidates,
     next: nextOf(hypotheses, readings, probability),
@@ -108,7 +107,7 @@ export function identifyThread(input: IdentifyThreadInput): ThreadIdentification
       ...(probability < identificationData.convincingProbability.value
         ? [makeFinding('cannot-tell-threads-apart', 'caution', { probability })]
         : []),
-      ...(known === undefined ? [] : nearMisses(known, threads, kinds).map(nearMissFinding)),
+      ...nearMissesOf(candidates, threads).map(nearMissFinding),
       ...(assumed ? [makeFinding('thread-uncertainty-assumed', 'note', assumedValues())] : []),
     ],
     cautions: [makeFinding('try-by-hand', 'caution'), makeFinding('follow-maker', 'caution')],
@@ -165,6 +164,20 @@ function nextOf(
             planeRatio: nextReading.planeRatio.value,
           });
   return { reading, expectedProbability, message: asked.message };
+}
+
+/** Near-misses of every candidate worth naming, as the kind that it would be; each pair once. */
+function nearMissesOf(candidates: readonly ThreadCandidate[], threads: readonly KnownThread[]): NearMiss[] {
+  const least = identificationData.threads.nearMiss.worthNaming.value;
+  const all = candidates.flatMap(({ id, sets }) => {
+    const thread = threads.find((entry) => entry.id === id);
+    const kinds = (['external', 'internal'] as const).filter(
+      (kind) => sets.reduce((sum, set) => sum + (set.kind === kind ? set.probability : 0), 0) >= least,
+    );
+    return thread === undefined ? [] : nearMisses(thread, threads, kinds);
+  });
+  const pairOf = ({ male, female }: NearMiss): string => `${male.id} ${female.id}`;
+  return all.filter((miss, index) => all.findIndex((other) => pairOf(other) === pairOf(miss)) === index);
 }
 
 function nearMissFinding({ male, female, why }: NearMiss): Finding {

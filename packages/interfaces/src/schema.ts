@@ -23,12 +23,12 @@ import type { BoreIdentification } from './identify-bore.ts';
 import type { SpindleIdentification } from './identify-spindle.ts';
 import type { ThreadIdentification } from './identify-thread.ts';
 import type { InterfaceFilter } from './list-interfaces.ts';
+import type { MatingData } from './mating-data.ts';
 import type { NeighbourRecord, NeighbourRule, ShellWidth, SidedThreads } from './neighbour.ts';
 import type { ObservationRecord } from './observation.ts';
 import type { ArmGeometry, SpindleGeometry } from './published-geometry.ts';
 import type { Claim, Conflict, FixingHead, InterfaceRecord, TaperSet, ThreadRecord, TorquePractice } from './record.ts';
 import type { IdentifySpindleInput } from './square-readings.ts';
-import type { ThreadFitData } from './thread-fit-data.ts';
 import type { IdentifyThreadInput } from './thread-readings.ts';
 
 const id = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/);
@@ -336,21 +336,23 @@ const threadDataSchema: z.ZodType<ThreadIdentificationData> = z.strictObject({
   }),
   assumedPlaneMm: datumSchema,
   slipProbability: z.strictObject({ diameter: datumSchema, pitch: datumSchema, hand: datumSchema }),
+  slipSpread: z.strictObject({ diameterMm: datumSchema, pitchMm: datumSchema }),
+  blunderProbability: datumSchema,
   nextReading: z.strictObject({ diameterMm: datumSchema, planeRatio: datumSchema, pitchMm: datumSchema }),
   nearMiss: z.strictObject({
     leastOverlapShare: datumSchema,
     soundOverlapShare: datumSchema,
     pitchShare: datumSchema,
-    soundPitchShare: datumSchema,
+    engagedTurns: datumSchema,
+    axialPlayMm: datumSchema,
+    worthNaming: datumSchema,
   }),
 });
 
-/** Schema of {@link ThreadFitData}. */
-export const threadFitDataSchema: z.ZodType<ThreadFitData> = z.strictObject({
+/** Schema of {@link MatingData}. */
+export const matingDataSchema: z.ZodType<MatingData> = z.strictObject({
   dataEdition: recordShape.dataEdition,
   sameDiameterMm: datumSchema,
-  samePitchShare: datumSchema,
-  leastOverlapShare: datumSchema,
   clampClosesMm: datumSchema,
   sameBoreMm: datumSchema,
 });
@@ -385,7 +387,6 @@ export const identificationDataSchema: z.ZodType<IdentificationData> = z.strictO
   commonErrorShare: datumSchema,
   bore: boreDataSchema,
   threads: threadDataSchema,
-  neighbourThreads: z.array(threadSchema),
   blunderProbability: datumSchema,
   convincingProbability: datumSchema,
 });
@@ -529,6 +530,7 @@ export const threadIdentificationSchema: z.ZodType<ThreadIdentification> = z.str
       designation: text.exactOptional(),
       hand: handSchema.exactOptional(),
       uses: z.array(text),
+      records: z.array(id),
       sets: z.array(z.strictObject({ set: id, kind: kindSchema, probability })),
     }),
   ),

@@ -17,13 +17,12 @@ export function taperFindings(
     inspectionSources(spindle, ['end-gap', 'shoulder-gap']),
   );
   const orientation = makeFinding('orientation-of-square', 'note', {}, claimSources(spindle.indexPositions.claims));
-  if (spindle.id === arm.id) return [reason, setsDiffer(spindle), trialFit, orientation];
+  if (spindle.id === arm.id) return [reason, ...setsDiffer(spindle), trialFit, orientation];
   return [
     ...shiftFindings(arm, shifts),
     reason,
     trialFit,
-    ...conflictFindings(spindle),
-    ...counterpartFinding(spindle, arm),
+    ...(shifts.length === 0 ? [] : [...conflictFindings(spindle), ...counterpartFinding(spindle, arm)]),
     orientation,
   ];
 }
@@ -66,13 +65,15 @@ function counterpartFinding(spindle: SquareTaperRecord, arm: SquareTaperRecord):
   return sets.length === 0 ? [] : [makeFinding('sets-without-counterpart', 'note', { sets: sets.join(', ') })];
 }
 
-function setsDiffer(record: SquareTaperRecord): Finding {
+function setsDiffer(record: SquareTaperRecord): Finding[] {
   const sizes = record.geometry.sets.map((set) => set.acrossFlatsAtEndMm);
+  // No size of its own is published for some squares.
+  if (sizes.length === 0) return [];
   const values = sizes.map(({ value }) => value);
   const spreadMm = Math.max(...values) - Math.min(...values);
   const angle = record.geometry.fallback.faceAngleDeg;
   const seatMm = spreadMm / (2 * Math.tan((angle.value * Math.PI) / 180));
-  return makeFinding('sets-differ', 'caution', { spreadMm, seatMm }, claimSources([...sizes, angle]));
+  return [makeFinding('sets-differ', 'caution', { spreadMm, seatMm }, claimSources([...sizes, angle]))];
 }
 
 const claimSources = (claims: readonly { sources: readonly string[] }[]): string[] =>

@@ -1,6 +1,6 @@
 import { identificationData } from './identification.generated.ts';
 import { normalDensity, normalShare } from './normal.ts';
-import type { Reading } from './square-hypotheses.ts';
+import type { Reading, Spread } from './square-hypotheses.ts';
 import type { ThreadHypothesis } from './thread-hypotheses.ts';
 
 /** What was read on a thread. @internal */
@@ -45,52 +45,57 @@ export function handLikelihood({ hand }: ThreadHypothesis, read: 'right' | 'left
 
 /**
  * What the diameter of the part may be after a reading, as a mixture whose weights sum to the likelihood of it: the jaw
- * bore on full crests, or on the chamfer at the end, or the reading is a slip. @internal
+ * bore on full crests, or on the chamfer at the end, or the reading slipped by a millimetre or so, or it has nothing to do
+ * with the part. @internal
  */
 export function diameterAfter(
   { diameterMm: part, kind, pitchMm }: ThreadHypothesis,
   { size, at }: { size: Reading; at: Reading },
 ): Component[] {
-  const slip = identificationData.threads.slipProbability.diameter.value;
-  const lost = slip * anyDiameter(size.value);
+  const { slipProbability, slipSpread, blunderProbability } = identificationData.threads;
+  const slip = slipProbability.diameter.value;
+  const blunder = blunderProbability.value;
+  const anywhere = anyDiameter(size.value);
   if (part === undefined) {
     // A thread of any size whatever was read: the reading is the only hold there is.
     return [
-      { weight: (1 - slip) * anyDiameter(size.value), mean: size.value, deviation: size.uncertainty },
-      { weight: lost, mean: 0 },
+      { weight: (1 - blunder) * anywhere, mean: size.value, deviation: size.uncertainty },
+      { weight: blunder * anywhere, mean: 0 },
     ];
   }
   const { share, loss, deviation } = chamfer(pitchMm.mean, at);
   const shift = kind === 'external' ? -loss : loss;
-  const sound = [
-    { share: 1 - share, shift: 0, extra: 0 },
-    { share, shift, extra: deviation },
-  ].map((way) => {
-    const noise = Math.hypot(size.uncertainty, way.extra);
-    const total = Math.hypot(part.deviation, noise);
-    const residual = size.value - way.shift - part.mean;
-    return {
-      weight: ((1 - slip) * way.share * normalDensity(residual / total)) / total,
-      mean: part.mean + (part.deviation / total) ** 2 * residual,
-      deviation: (part.deviation * noise) / total,
-    };
-  });
-  return [...sound, { weight: lost, mean: part.mean, deviation: part.deviation }];
+  const sound = (1 - slip) * (1 - blunder);
+  return [
+    updated(part, size.value, size.uncertainty, sound * (1 - share)),
+    updated(part, size.value - shift, Math.hypot(size.uncertainty, deviation), sound * share),
+    updated(part, size.value, Math.hypot(size.uncertainty, slipSpread.diameterMm.value), slip * (1 - blunder)),
+    { weight: blunder * anywhere, ...part },
+  ];
 }
 
 /** What the pitch may be after a reading, in the same way. @internal */
 export function pitchAfter({ pitchMm: part }: ThreadHypothesis, pitch: Reading): Component[] {
-  const slip = identificationData.threads.slipProbability.pitch.value;
-  const total = Math.hypot(part.deviation, pitch.uncertainty);
-  const residual = pitch.value - part.mean;
+  const { slipProbability, slipSpread, blunderProbability } = identificationData.threads;
+  const slip = slipProbability.pitch.value;
+  const blunder = blunderProbability.value;
+  const wide = Math.hypot(pitch.uncertainty, slipSpread.pitchMm.value);
   return [
-    {
-      weight: ((1 - slip) * normalDensity(residual / total)) / total,
-      mean: part.mean + (part.deviation / total) ** 2 * residual,
-      deviation: (part.deviation * pitch.uncertainty) / total,
-    },
-    { weight: slip * ANY_PITCH, mean: part.mean, deviation: part.deviation },
+    updated(part, pitch.value, pitch.uncertainty, (1 - slip) * (1 - blunder)),
+    updated(part, pitch.value, wide, slip * (1 - blunder)),
+    { weight: blunder * ANY_PITCH, ...part },
   ];
+}
+
+/** A normal distribution after a reading with normal noise, with its share times the likelihood of the reading. */
+function updated(part: Spread, reading: number, noise: number, share: number): Component {
+  const total = Math.hypot(part.deviation, noise);
+  const residual = reading - part.mean;
+  return {
+    weight: (share * normalDensity(residual / total)) / total,
+    mean: part.mean + (part.deviation / total) ** 2 * residual,
+    deviation: (part.deviation * noise) / total,
+  };
 }
 
 /** Density of a diameter about which nothing is known: every ratio alike, since small threads are closer together. @internal */

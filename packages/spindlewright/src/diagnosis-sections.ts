@@ -1,8 +1,10 @@
 import { explain, listChecks, type Observations, type SideComparison } from '@spindlewright/diagnosis';
 import { messages as words } from '@spindlewright/diagnosis/messages/en';
-import type { Finding } from '@spindlewright/quantity';
+import { createFinding, type Finding } from '@spindlewright/quantity';
 import type { DiagnosisPart } from './diagnosis-part.ts';
 import type { Job } from './job.ts';
+import { forReader } from './job-sources.ts';
+import { messages } from './messages/en.ts';
 import type { Block, Section } from './sheet.ts';
 
 // Judgement: rarer possibilities and weak evidence only lengthen a sheet that is read at the stand.
@@ -134,12 +136,21 @@ export function diagnosisFindings(job: Job, { result, comparison }: DiagnosisPar
   const own = [...result.cautions, ...result.findings];
   if (comparison === undefined) return own;
   const other = job.side === 'drive' ? comparison.nonDrive : comparison.drive;
+  // An end of which nothing bad was found adds no cautions of its own; too little told of it is no fault.
+  if (other.conditions[0]?.id === 'sound') return own;
   const said = new Set(own.map(({ code }) => code));
   const side = job.side === 'drive' ? 'non-drive' : 'drive';
+  const fromThere = other.cautions.filter(({ code, severity }) => severity === 'stop' || !said.has(code));
   return [
     ...own,
-    ...other.cautions
-      .filter(({ code, severity }) => severity === 'stop' || !said.has(code))
-      .map((finding) => ({ ...finding, message: `Other side (${side}): ${finding.message}` })),
+    ...forReader(fromThere).map(({ severity, message, sources }) =>
+      createFinding({
+        code: 'other-side-says',
+        severity,
+        template: messages['other-side-says'],
+        values: { side, text: message.replace(/\.$/, '') },
+        sources,
+      }),
+    ),
   ];
 }

@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { Job } from './job.ts';
 import { readJob } from './read-job.ts';
 import { renderHtml } from './render-html.ts';
+import { renderMarkdown } from './render-markdown.ts';
 import { renderText } from './render-text.ts';
 import type { JobSheet } from './sheet.ts';
 import { workJob } from './work-job.ts';
@@ -177,6 +178,13 @@ describe('refusals name the field of the job', () => {
 });
 
 describe('renderers', () => {
+  it('write Markdown with headings and tables, escaping what the job says', () => {
+    const text = renderMarkdown(workJob({ ...good, title: 'a|b *c* &lt;' }));
+    expect(text.startsWith('# a\\|b \\*c\\* \\&lt;')).toBe(true);
+    expect(text).toMatch(/\n\| clearance \| pushed on by hand \| pressed \|\n\| --- \| --- \| --- \|\n/);
+    expect(text).toContain('## How to tighten it');
+  });
+
   it('refuse a sheet that was tampered with', () => {
     const sheet = workJob(load('mixed-standard'));
     const bad = JSON.parse(JSON.stringify(sheet).replaceAll('"severity":"stop"', '"severity":"\\"><script>"'));

@@ -24,6 +24,50 @@ export const messages: Messages = {
     'Sizes published for this one standard differ by {spreadMm} mm across flats, which is {seatMm:1} mm of seat: the name alone does not say where the arm will stop.',
   'orientation-of-square':
     'A left and a right arm have to carry the square in the same orientation, corner or flat in line with the arm.',
+  'no-separate-arm': '{statement} The whole crank is replaced.',
+  'spline-counts-differ':
+    'The spindle has {spindleSplines:0} splines and the arm {armSplines:0}: they do not go together.',
+  'arm-bore-too-small': 'The spindle measures {spindleMm} mm and the arm is made for {armMm} mm: it does not go on.',
+  'arm-bore-too-large':
+    'The spindle measures {spindleMm} mm and the arm is made for {armMm} mm: it hangs on the spindle and nothing can draw it tight.',
+  'clamp-closes-first':
+    'The spindle measures {spindleMm} mm and the arm is made for {armMm} mm: it goes on, and its slot closes before it grips. It comes off in riding.',
+  'hands-differ':
+    'The male thread {male} is {maleHand}-hand and the female one {female} is {femaleHand}-hand: forced in, it cuts across.',
+  'thread-agrees': 'The male thread {male} goes into the female thread {female}, by hand over its whole length.',
+  'thread-too-large':
+    'The male thread {male} is {differenceMm} mm larger in nominal diameter than the female thread {female}: it does not start, and forced it cuts a thread of its own.',
+  'thread-drops-in':
+    'The male thread {male} is {differenceMm} mm smaller than the female thread {female}: it drops in and holds nothing.',
+  'thread-strips':
+    'The male thread {male} is {differenceMm} mm smaller than the female thread {female}: it goes in by hand, only {overlapPercent:0} per cent of the flanks meets, and under load it strips.',
+  'thread-binds':
+    'The male thread {male} starts in the female thread {female} and binds: the pitches are {malePitchMm} and {femalePitchMm} mm. Turned on with a wrench it ruins both.',
+  'pitches-too-different':
+    'The pitches of {male} and {female} are {malePitchMm} and {femalePitchMm} mm: the one does not start in the other.',
+  'pitch-not-known':
+    'The pitch of {male} or of {female} is in no source: try the parts by hand, over the whole length.',
+  'threads-vary': 'Parts of this record are met with several threads ({threads}): measure the one at hand.',
+  'of-one-side': 'So much for the {side} side.',
+  'width-decides': 'The shell has to be of a width that the cups and the spindle are made for as well.',
+  'bore-agrees': 'Cups or bearings for {maleSizes} mm sit in a bore of {femaleSizes} mm.',
+  'bore-agrees-only':
+    'The bores agree ({maleSizes} and {femaleSizes} mm), but the two are made for different frames: compare width and depth on the parts.',
+  'bores-differ': 'The one is made for a bore of {maleSizes} mm, the other has {femaleSizes} mm.',
+  'seats-differ':
+    'The bores agree, but the one takes a {maleSeat} and the other a {femaleSeat}: they do not go together.',
+  'bolt-circles-agree':
+    'Ring and arm have {armArms:0} bolts on a circle of {armMm:0} mm; the smallest ring that clears it has {teeth:0} teeth.',
+  'bolt-circles-differ':
+    'The ring has {ringArms:0} bolts on a circle of {ringMm:0} mm, the arm {armArms:0} on {armMm:0} mm: it does not go on, and no hole may be filed.',
+  'kinds-differ': 'A {male} and a {female} are different things: no part of the one goes into the other.',
+  'forms-differ': 'A {male} and a {female} are different fixings.',
+  'no-such-fixing': 'The joint "{joint}" has no place for a {form}.',
+  'fixing-thread-not-known': 'The thread of the fixing of "{joint}" is in no source: measure it.',
+  'no-puller-thread': '{statement} Arms of "{joint}" have no thread for a puller.',
+  'puller-tip': '{statement} The tip of the puller is chosen by that.',
+  'interface-does-not-tell':
+    'The joint "{joint}" does not say which {kind} its arm or frame has: give the record of that instead.',
   'follow-maker': 'The instructions of the part makers and a qualified mechanic stand above this answer.',
   'do-not-force': 'Do not force these parts together and do not ride on them.',
   'do-not-ride-untried': 'Do not ride until the fit has been checked on the parts themselves.',

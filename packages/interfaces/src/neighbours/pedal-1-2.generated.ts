@@ -13,7 +13,7 @@ export const pedal12: PedalThreadRecord = {
     "left": {
       "id": "left-pedal",
       "use": "Left pedal and the eye of its arm",
-      "designation": "1/2-20",
+      "designation": "1/2 in x 20 tpi",
       "nominalDiameterMm": {
         "value": 12.7,
         "unit": "mm",
@@ -87,7 +87,7 @@ export const pedal12: PedalThreadRecord = {
     "right": {
       "id": "right-pedal",
       "use": "Right pedal and the eye of its arm",
-      "designation": "1/2-20",
+      "designation": "1/2 in x 20 tpi",
       "nominalDiameterMm": {
         "value": 12.7,
         "unit": "mm",

@@ -13,7 +13,7 @@ export const pedal916: PedalThreadRecord = {
     "left": {
       "id": "left-pedal",
       "use": "Left pedal and the eye of its arm",
-      "designation": "9/16-20",
+      "designation": "9/16 in x 20 tpi",
       "nominalDiameterMm": {
         "value": 14.2875,
         "unit": "mm",
@@ -87,7 +87,7 @@ export const pedal916: PedalThreadRecord = {
     "right": {
       "id": "right-pedal",
       "use": "Right pedal and the eye of its arm",
-      "designation": "9/16-20",
+      "designation": "9/16 in x 20 tpi",
       "nominalDiameterMm": {
         "value": 14.2875,
         "unit": "mm",

@@ -13,7 +13,7 @@ export const shellBsc: ShellThreadRecord = {
     "left": {
       "id": "left-cup",
       "use": "Left, adjustable cup",
-      "designation": "1.370-24",
+      "designation": "1.370 in x 24 tpi",
       "nominalDiameterMm": {
         "value": 34.798,
         "unit": "mm",
@@ -76,7 +76,7 @@ export const shellBsc: ShellThreadRecord = {
     "right": {
       "id": "right-cup",
       "use": "Right, fixed cup",
-      "designation": "1.370-24",
+      "designation": "1.370 in x 24 tpi",
       "nominalDiameterMm": {
         "value": 34.798,
         "unit": "mm",

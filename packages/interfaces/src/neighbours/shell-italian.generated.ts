@@ -13,7 +13,7 @@ export const shellItalian: ShellThreadRecord = {
     "left": {
       "id": "left-cup",
       "use": "Left, adjustable cup",
-      "designation": "M36x24tpi",
+      "designation": "36 mm x 24 tpi",
       "nominalDiameterMm": {
         "value": 36,
         "unit": "mm",
@@ -47,7 +47,7 @@ export const shellItalian: ShellThreadRecord = {
     "right": {
       "id": "right-cup",
       "use": "Right, fixed cup",
-      "designation": "M36x24tpi",
+      "designation": "36 mm x 24 tpi",
       "nominalDiameterMm": {
         "value": 36,
         "unit": "mm",

@@ -13,7 +13,7 @@ export const shellOldBritish: ShellThreadRecord = {
     "left": {
       "id": "left-cup",
       "use": "Left, adjustable cup",
-      "designation": "1.375-26",
+      "designation": "1 3/8 in x 26 tpi",
       "nominalDiameterMm": {
         "value": 34.925,
         "unit": "mm",
@@ -45,7 +45,7 @@ export const shellOldBritish: ShellThreadRecord = {
     "right": {
       "id": "right-cup",
       "use": "Right, fixed cup",
-      "designation": "1.375-26",
+      "designation": "1 3/8 in x 26 tpi",
       "nominalDiameterMm": {
         "value": 34.925,
         "unit": "mm",

@@ -174,7 +174,62 @@ export const spline48: SplineRecord = {
       "sources": []
     }
   ],
-  "mating": [],
+  "mating": [
+    {
+      "id": "arm-of-19-on-spline-48",
+      "spindle": "spline-48",
+      "arm": "through-spindle-19",
+      "verdict": "unknown",
+      "statement": "Spindles of this diameter on small-wheel bicycles often carry 48 splines: count them and compare the teeth.",
+      "standing": "common-practice",
+      "sources": []
+    },
+    {
+      "id": "spline-48-arm-on-spindle-of-19",
+      "spindle": "through-spindle-19",
+      "arm": "spline-48",
+      "verdict": "unknown",
+      "statement": "Spindles of this diameter on small-wheel bicycles often carry 48 splines: count them and compare the teeth.",
+      "standing": "common-practice",
+      "sources": []
+    },
+    {
+      "id": "arm-of-22-on-spline-48",
+      "spindle": "spline-48",
+      "arm": "through-spindle-22",
+      "verdict": "unknown",
+      "statement": "Spindles of this diameter on small-wheel bicycles often carry 48 splines: count them and compare the teeth.",
+      "standing": "common-practice",
+      "sources": []
+    },
+    {
+      "id": "spline-48-arm-on-spindle-of-22",
+      "spindle": "through-spindle-22",
+      "arm": "spline-48",
+      "verdict": "unknown",
+      "statement": "Spindles of this diameter on small-wheel bicycles often carry 48 splines: count them and compare the teeth.",
+      "standing": "common-practice",
+      "sources": []
+    },
+    {
+      "id": "arm-of-24-on-spline-48",
+      "spindle": "spline-48",
+      "arm": "through-spindle-24",
+      "verdict": "unknown",
+      "statement": "Spindles of this diameter on small-wheel bicycles often carry 48 splines: count them and compare the teeth.",
+      "standing": "common-practice",
+      "sources": []
+    },
+    {
+      "id": "spline-48-arm-on-spindle-of-24",
+      "spindle": "through-spindle-24",
+      "arm": "spline-48",
+      "verdict": "unknown",
+      "statement": "Spindles of this diameter on small-wheel bicycles often carry 48 splines: count them and compare the teeth.",
+      "standing": "common-practice",
+      "sources": []
+    }
+  ],
   "conflicts": [],
   "missing": [
     "Form and pitch of the teeth.",

@@ -12,7 +12,7 @@ export const squareTaperNutted: SquareTaperRecord = {
   "documents": [],
   "interchange": {
     "id": "square-not-named",
-    "kind": "published-sizes",
+    "kind": "maker-specific",
     "statement": "The stud says nothing about the square: it is met on squares of more than one size, so the square has to be measured as well.",
     "standing": "secondary",
     "sources": [

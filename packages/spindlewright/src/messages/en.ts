@@ -10,6 +10,7 @@ export const messages = {
     'The class of the bolt was not read. One of class {propertyClass} would stand {limitNm:0} Nm ({lowestLimitNm:0} with the least friction), and the target is {targetNm:0} Nm: read the mark on the head first.',
   'mixed-tapers':
     'Spindle {spindle} and arm {arm} belong to two standards that look alike. Mixing them shifts the arm; only gaps measured on these two parts say whether it seats.',
+  'other-side-says': 'On the other side ({side}): {text}.',
   'published-sets-disagree':
     '{sets:0} published sets of sizes were worked apart and lead to {verdicts:0} different verdicts. They differ by up to 0.1 mm across flats, which is 1.4 mm of seat: a trial fit outweighs them all.',
   'taper-not-identified':
