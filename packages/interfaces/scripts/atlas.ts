@@ -67,7 +67,7 @@ const subjects = ({ records, neighbours }: RawData): Subject[] =>
 /** Names of the trees whose numbers are listed, with the trees. */
 export const numberedTrees = (raw: RawData): { name: string; data: object }[] => [
   { name: 'identification', data: raw.identification },
-  { name: 'thread-fit', data: raw.threadFit },
+  { name: 'mating', data: raw.mating },
   ...raw.records.map((record) => ({ name: record.id, data: record })),
   ...raw.neighbours.map((record) => ({ name: record.id, data: record })),
 ];
@@ -109,7 +109,7 @@ function numbersTable(raw: RawData): AtlasTable {
     description: 'One row a number with its standing and its sources; what sources give instead has rows of its own.',
     fields: {
       rowId: ['string', 'Record and path, made of names'],
-      record: ['string', 'Id of the record, or identification or thread-fit'],
+      record: ['string', 'Id of the record, or identification or mating'],
       path: ['string', 'Where in the record; a member of a list by its id in brackets'],
       value: ['number', 'The number, in the unit of the next column'],
       unit: ['string', 'Unit, or a plain word for counts'],

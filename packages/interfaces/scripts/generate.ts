@@ -56,9 +56,9 @@ export function interfaceFiles(): Map<string, string> {
       ]),
     ],
     [
-      'src/thread-fit.generated.ts',
-      dataModule('threadFitData', 'ThreadFitData', './thread-fit-data.ts', raw.threadFit, [
-        'Judgements behind the comparison of sizes.',
+      'src/mating.generated.ts',
+      dataModule('matingData', 'MatingData', './mating-data.ts', raw.mating, [
+        'Judgements behind the comparison of parts.',
       ]),
     ],
     ['src/observations.generated.ts', observationsModule(raw)],

@@ -2,17 +2,17 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { z } from 'zod/v4';
 import type { IdentificationData } from '../src/identification-data.ts';
+import type { MatingData } from '../src/mating-data.ts';
 import type { NeighbourRecord } from '../src/neighbour.ts';
 import type { ObservationRecord } from '../src/observation.ts';
 import type { InterfaceRecord } from '../src/record.ts';
 import {
   identificationDataSchema,
   interfaceRecordSchema,
+  matingDataSchema,
   neighbourRecordSchema,
   observationRecordSchema,
-  threadFitDataSchema,
 } from '../src/schema.ts';
-import type { ThreadFitData } from '../src/thread-fit-data.ts';
 
 export const ROOT = new URL('../', import.meta.url);
 
@@ -22,7 +22,7 @@ export interface RawData {
   neighbours: NeighbourRecord[];
   observations: ObservationRecord[];
   identification: IdentificationData;
-  threadFit: ThreadFitData;
+  mating: MatingData;
 }
 
 export const readRawData = (): RawData => ({
@@ -30,7 +30,7 @@ export const readRawData = (): RawData => ({
   neighbours: readFolder('neighbours', neighbourRecordSchema),
   observations: readFolder('observations', observationRecordSchema),
   identification: parse(identificationDataSchema, 'data/identification.json'),
-  threadFit: parse(threadFitDataSchema, 'data/thread-fit.json'),
+  mating: parse(matingDataSchema, 'data/mating.json'),
 });
 
 function readFolder<T extends { id: string }>(folder: string, schema: z.ZodType<T>): T[] {
