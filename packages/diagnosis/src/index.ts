@@ -22,6 +22,7 @@ export type {
   Evidence,
   EvidenceWeight,
   FrequencyWord,
+  HistoryAnswer,
   JointId,
   MeasurementId,
   Measurements,

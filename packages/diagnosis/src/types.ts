@@ -45,7 +45,8 @@ export type FrequencyWord =
   | 'usually'
   | 'almost-always';
 
-type HistoryAnswer = OutcomeOf<'history'> | NoAnswer;
+/** One answer on the past of the joint. */
+export type HistoryAnswer = OutcomeOf<'history'> | NoAnswer;
 
 /** What was seen, felt and told, by check; every check may be left out. `history` is one answer or a list. */
 export type Observations = {
