@@ -47,6 +47,14 @@ export function decideSeat(job: Job, seat: SeatPart): SeatDecision {
     );
   }
   const missing = missingReading(job, seat);
+  if (lead.prediction.findings.some(({ code }) => code === 'bore-fully-plastic')) {
+    return told(
+      'cannot-tell',
+      'At this torque and friction the boss round the hole would give way: find out the right torque and the alloy first. Do not press it before; do not ride it.',
+      ['The torque that was named is more than this arm stands.', 'What is done: the right torque is found out first.'],
+      job.partMakerTorqueNm === undefined ? 'partMakerTorqueNm' : 'arm.yieldStrengthMPa',
+    );
+  }
   if (verdict !== 'seats' && verdict !== 'marginal') {
     const why = FAILURES[verdict];
     const stopped = verdict === 'bottoms-on-end' || verdict === 'hits-shoulder';

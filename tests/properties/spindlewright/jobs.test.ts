@@ -76,6 +76,10 @@ describe('a job with one field changed to anything at all, or with every number 
           const sheet = workJob(readJob(input));
           worked++;
           expect(JSON.parse(JSON.stringify(sheet))).toEqual(sheet);
+          const stops = sheet.findings.filter(({ severity }) => severity === 'stop').map(({ code }) => code);
+          if (!sheet.doNotRide) expect(stops).toEqual([]);
+          if (sheet.answer === 'Fits' || sheet.answer === 'May be ridden') expect(sheet.doNotRide).toBe(false);
+          if (sheet.doNotRide) expect(sheet.headline).toMatch(/not ride|not to be ridden|not press/i);
           for (const render of [renderText, renderMarkdown, renderHtml]) {
             expect(render(sheet)).not.toMatch(/\bNaN\b|\bInfinity\b|\bundefined\b/);
           }
