@@ -130,6 +130,7 @@ export const adapters: Adapters = {
     return { proofStressMPa, tensileStrengthMPa, yieldStrengthMPa };
   },
   'proof-loads-coarse': proofLoad,
+  'proof-loads-fine': proofLoad,
   'ultimate-loads-coarse': proofLoad,
   'ultimate-load-m12-erratum': proofLoad,
   'waisted-bolts': (row) => {
