@@ -66,6 +66,25 @@ describe('identifySpindle', () => {
     expect(far.findings[0]?.code).toBe('probably-unlisted');
   });
 
+  it('takes one reading that slipped for a slip, not for another square', () => {
+    // Three planes of a JIS square of 12.65 with 0.07 mm a millimetre; the middle one misread by half a millimetre.
+    const at = (mm: number, size: number) => ({ acrossFlatsMm: careful(size, 0.02), atMm: careful(mm, 0.2) });
+    const sound = probabilities({ readings: [at(2, 12.79), at(6, 13.07), at(10, 13.35)] });
+    const slipped = probabilities({ readings: [at(2, 12.79), at(6, 13.57), at(10, 13.35)] });
+    expect(sound['square-taper-jis']).toBeGreaterThan(0.8);
+    expect(slipped['square-taper-jis']).toBeGreaterThan(0.5);
+    expect(slipped.unlisted).toBeLessThan(0.2);
+  });
+
+  it('does not average away what all readings of one sitting share', () => {
+    // Ten readings of one plane: with independent errors of 0.03 mm their mean would be good to 0.0095.
+    const ten = Array.from({ length: 10 }, () => ({ acrossFlatsMm: careful(12.61, 0.06), atMm: careful(0, 0.2) }));
+    const mean = probabilities({ acrossFlatsMm: careful(12.61, 0.06 / Math.sqrt(10)), atMm: careful(0, 0.02) });
+    const shared = probabilities({ readings: ten });
+    const certainty = (found: Record<string, number>) => Math.max(...Object.values(found));
+    expect(certainty(shared)).toBeLessThan(certainty(mean));
+  });
+
   it('goes back to the priors, and says so, when readings contradict each other', () => {
     const readings = [9, 14.6].map((size) => ({ acrossFlatsMm: careful(size, 0.02), atMm: careful(0, 0.2) }));
     const found = probabilities({ readings });

@@ -31,7 +31,7 @@ export function nearMisses(
 /**
  * Why a male thread that starts in a female one by hand strips it, by nominal sizes; undefined when it does not start, or
  * holds. The flank depth that is left is the full one less what the diameters differ; it binds when the pitches run apart
- * by more than the play of the flanks. @internal
+ * by more than the play of the flanks takes up. @internal
  */
 export function startsThenStrips(male: KnownThread, female: KnownThread): NearMiss['why'] | undefined {
   const { leastOverlapShare, soundOverlapShare, pitchShare, engagedTurns, axialPlayMm } =
