@@ -1,4 +1,4 @@
-import { type ActionId, type ConditionId, type Diagnosis, listActions } from '@spindlewright/diagnosis';
+import type { ActionId, Diagnosis } from '@spindlewright/diagnosis';
 import { messages as words } from '@spindlewright/diagnosis/messages/en';
 import type { JudgedCandidate } from './candidates.ts';
 import { candidatesDecision } from './decide-candidates.ts';
@@ -6,6 +6,8 @@ import type { SeatDecision } from './decide-seat.ts';
 import { jobDefaults } from './defaults.ts';
 import type { DiagnosisPart } from './diagnosis-part.ts';
 import type { Job } from './job.ts';
+import { jointProblem } from './joint-problem.ts';
+import type { Problem } from './problem.ts';
 import type { FitState } from './sheet.ts';
 import { STATE_WORDS } from './sheet.ts';
 import type { TighteningPart } from './tightening-part.ts';
@@ -19,18 +21,6 @@ export interface JobDecision {
   answer: string;
   headline: string;
   forOwner: readonly string[];
-}
-
-/** One thing that keeps the bike at the stand, or that has to be known first. */
-export interface Problem {
-  /** For the mechanic. */
-  headline: string;
-  /** For the owner of the bike. */
-  owner: string;
-  /** What the shop does about it, for the owner. */
-  remedy: string;
-  /** Condition of the diagnosis that is the same thing seen from the other end; the owner is told of it once. */
-  sameAs?: ConditionId;
 }
 
 /** What a job knows when it is decided. */
@@ -108,41 +98,6 @@ function answerOf({ diagnosis, seat, tightening }: Known, state: FitState, doNot
   return diagnosis === undefined ? STATE_WORDS[state] : 'May be ridden';
 }
 
-/** What the joint of this side is, hedged by its probability, and whether it keeps the bike at the stand. */
-function jointProblem(result: Diagnosis): { problem: Problem; grave: boolean } {
-  const [condition] = result.conditions;
-  const beside = result.besides
-    .filter(({ probability }) => probability >= jobDefaults.evenChance.value)
-    .map(({ id }) => words[`beside-${id}`] ?? id);
-  const elsewhere = result.action === 'service-bearing' || result.action === 'look-elsewhere';
-  const named = elsewhere && beside.length > 0;
-  const what = named ? beside.join(' and ') : (words[`condition-${condition?.id}`] ?? '');
-  const probability = named ? 1 : (condition?.probability ?? 0);
-  const action = words[`action-${result.action}`] ?? result.action;
-  return {
-    problem: {
-      headline: `${hedged(what, probability)} What to do: ${action}.`,
-      owner: hedged(what, probability),
-      remedy: remedyOf(result.action),
-    },
-    grave: result.doNotRide,
-  };
-}
-
-function hedged(what: string, probability: number): string {
-  const inHundred = Math.round(probability * 100);
-  if (probability >= jobDefaults.plainStatement.value) return `${capital(what)}.`;
-  if (probability >= jobDefaults.evenChance.value) return `Most likely (${inHundred} in 100): ${what}.`;
-  return `Not yet known; the likeliest of several (${inHundred} in 100): ${what}.`;
-}
-
-function remedyOf(action: ActionId): string {
-  const part = listActions().find(({ id }) => id === action)?.part ?? 'none';
-  if (part === 'none' || part === 'seat') return `What is done: ${words[`action-${action}`] ?? action}`;
-  if (part === 'bearing') return 'What is done: the bearing is serviced';
-  return `What is replaced: ${words[`part-${part}`] ?? part}`;
-}
-
 function otherSideProblems({ job, diagnosis }: Known): Problem[] {
   const comparison = diagnosis?.comparison;
   if (comparison === undefined) return [];
@@ -188,5 +143,4 @@ function causeWords(result: Diagnosis): string {
     : 'How it came about cannot be told from what was found.';
 }
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

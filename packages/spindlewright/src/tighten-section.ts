@@ -1,32 +1,12 @@
-import type { ActionId } from '@spindlewright/diagnosis';
 import { describePreloadRange, drawPreloadRange } from '@spindlewright/drawing';
 import type { InterfaceRecord } from '@spindlewright/interfaces';
-import { convert, hardLimits, type Limits } from '@spindlewright/quantity';
+import { convert, hardLimits } from '@spindlewright/quantity';
 import type { Job } from './job.ts';
+import type { PlanMode } from './plan-mode.ts';
+import { recheckSection } from './recheck-section.ts';
 import { limitsWords, plain, torqueWords } from './seat-words.ts';
 import type { Block, Section } from './sheet.ts';
 import type { TighteningPart } from './tightening-part.ts';
-
-/** Whether the plan is to be carried out: now, after something else, or only to show what was reckoned with. */
-export type PlanMode = 'now' | 're-tighten' | 'later' | 'reckoned';
-
-/** Actions whose plan is that of the arm as it sits. */
-const AS_IT_SITS: readonly (ActionId | undefined)[] = ['tighten-and-recheck'];
-
-/** Decides how the plan is to be read. @internal */
-export function planMode(input: {
-  action: ActionId | undefined;
-  seatState: string | undefined;
-  candidateFits: boolean;
-  problems: boolean;
-}): PlanMode {
-  const { action, seatState, candidateFits, problems } = input;
-  if (seatState === 'does-not-fit' || seatState === 'cannot-tell') return 'reckoned';
-  if (seatState === 'fits') return action === undefined && !problems ? 'now' : 'later';
-  if (AS_IT_SITS.includes(action)) return problems ? 'later' : 're-tighten';
-  if (action === undefined) return candidateFits && !problems ? 'now' : 'reckoned';
-  return 'later';
-}
 
 const TITLES: Readonly<Record<PlanMode, string>> = {
   now: 'How to tighten it',
@@ -150,35 +130,3 @@ function wrenchWords({ wrench }: TighteningPart): string[] {
       return [`Your wrench does not reach ${plain(wrench.target, decimals)} ${wrench.unit}: use another one.`];
   }
 }
-
-function recheckSection({ settling, press }: TighteningPart, record: InterfaceRecord): Section {
-  const positions = record.retightening.map(({ statement, sources }) => `${statement} [${sources.join(', ')}]`);
-  return {
-    id: 're-check',
-    title: 'When to check again',
-    blocks: [
-      {
-        kind: 'list',
-        ordered: false,
-        items: [
-          `After the first ride, once: set the wrench to ${torqueWords(press.torqueNm.nominal)} Nm and see whether the bolt turns.`,
-          ...(settling === undefined
-            ? []
-            : [
-                `Why: riding shakes the friction out of the taper, and the bolt keeps about ${limitsWords(inKilonewtons(settling.preloadAfterShakedownN), 'kN', 0)} even without wear; each micrometre that the flats bed in would cost a further ${limitsWords(inKilonewtons(settling.preloadLossPerMicrometreN), 'kN', 0)}, so a fraction of one takes the rest. No lower bound is claimed.`,
-              ]),
-          'If it turns again at a second check, take the arm off and look at the hole: re-tightening it again and again opens the hole.',
-          'At once, at any time: a creak at each stroke, play at the pedal, or dark powder at the joint.',
-        ],
-      },
-      { kind: 'paragraph', text: 'The trade disagrees on tightening again; what is in print, each apart:' },
-      { kind: 'list', ordered: false, items: positions },
-    ],
-  };
-}
-
-const inKilonewtons = ({ lower, nominal, upper }: Limits): Limits => ({
-  lower: lower / 1000,
-  nominal: nominal / 1000,
-  upper: upper / 1000,
-});

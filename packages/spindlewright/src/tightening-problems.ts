@@ -1,4 +1,4 @@
-import type { Problem } from './decide-job.ts';
+import type { Problem } from './problem.ts';
 import { pathWords } from './seat-words.ts';
 import type { TighteningPart } from './tightening-part.ts';
 

@@ -1,0 +1,41 @@
+import { type ActionId, type Diagnosis, listActions } from '@spindlewright/diagnosis';
+import { messages as words } from '@spindlewright/diagnosis/messages/en';
+import { jobDefaults } from './defaults.ts';
+import type { Problem } from './problem.ts';
+
+/** What the joint of one side is, hedged by its probability, and whether it keeps the bike at the stand. @internal */
+export function jointProblem(result: Diagnosis): { problem: Problem; grave: boolean } {
+  const [condition] = result.conditions;
+  const beside = result.besides
+    .filter(({ probability }) => probability >= jobDefaults.evenChance.value)
+    .map(({ id }) => words[`beside-${id}`] ?? id);
+  const elsewhere = result.action === 'service-bearing' || result.action === 'look-elsewhere';
+  const named = elsewhere && beside.length > 0;
+  const what = named ? beside.join(' and ') : (words[`condition-${condition?.id}`] ?? '');
+  const probability = named ? 1 : (condition?.probability ?? 0);
+  const action = words[`action-${result.action}`] ?? result.action;
+  return {
+    problem: {
+      headline: `${hedged(what, probability)} What to do: ${action}.`,
+      owner: hedged(what, probability),
+      remedy: remedyOf(result.action),
+    },
+    grave: result.doNotRide,
+  };
+}
+
+function hedged(what: string, probability: number): string {
+  const inHundred = Math.round(probability * 100);
+  if (probability >= jobDefaults.plainStatement.value) return `${capital(what)}.`;
+  if (probability >= jobDefaults.evenChance.value) return `Most likely (${inHundred} in 100): ${what}.`;
+  return `Not yet known; the likeliest of several (${inHundred} in 100): ${what}.`;
+}
+
+function remedyOf(action: ActionId): string {
+  const part = listActions().find(({ id }) => id === action)?.part ?? 'none';
+  if (part === 'none' || part === 'seat') return `What is done: ${words[`action-${action}`] ?? action}`;
+  if (part === 'bearing') return 'What is done: the bearing is serviced';
+  return `What is replaced: ${words[`part-${part}`] ?? part}`;
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
