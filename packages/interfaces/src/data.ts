@@ -6,7 +6,11 @@
  */
 export { dataEdition } from './data-edition.ts';
 export { identificationData } from './identification.generated.ts';
-export type { IdentificationData } from './identification-data.ts';
+export type {
+  BoreIdentificationData,
+  IdentificationData,
+  ThreadIdentificationData,
+} from './identification-data.ts';
 export { matingData } from './mating.generated.ts';
 export type { MatingData } from './mating-data.ts';
 export type { NeighbourRecord } from './neighbour.ts';
