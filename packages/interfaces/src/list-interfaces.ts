@@ -36,7 +36,7 @@ const DRAWN_TIGHT_BY = ['centre-bolt-or-nut', 'pinch-bolts', 'cotters', 'none'] 
  * @example
  * ```ts
  * import { listInterfaces } from '@spindlewright/interfaces';
- * listInterfaces({ family: 'square-taper' }).map(({ id }) => id); // => ['square-taper-iso', 'square-taper-jis']
+ * listInterfaces({ family: 'cottered' }).map(({ id }) => id); // => ['cottered-inch', 'cottered-metric']
  * ```
  * @see The records themselves, `data/records/*.json`.
  */

@@ -34,19 +34,7 @@ export const throughSpindle24: ThroughSpindleRecord = {
       "sources": [
         "through-spindle-pages"
       ],
-      "note": "Over the whole length; a stepped spindle of 24 and 22 mm is another interface.",
-      "alternatives": [
-        {
-          "value": 22,
-          "unit": "mm",
-          "standing": "secondary",
-          "sources": [
-            "through-spindle-randonneur"
-          ],
-          "set": "stepped-24-22",
-          "note": "Stepped spindle: drive side 24 mm."
-        }
-      ]
+      "note": "Over the whole length; a spindle stepped down to 22 mm is a record of its own."
     },
     "claims": [
       {
