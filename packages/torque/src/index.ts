@@ -15,6 +15,8 @@ export { frustumStiffness } from './frustum-stiffness.ts';
 export { type HandForce, handForce } from './hand-force.ts';
 export { type HeadPressure, headPressure } from './head-pressure.ts';
 export type { FrictionJoint, JointTorques, NutFactorJoint, TorqueMethod, TorqueSplit } from './joint.ts';
+export { type LoadFactor, loadFactor } from './load-factor.ts';
+export { type MemberCone, type MemberLayer, type MemberStiffness, memberStiffness } from './member-stiffness.ts';
 export type { TorqueFindingCode } from './messages/en.ts';
 export { metricThread } from './metric-thread.ts';
 export {
@@ -40,4 +42,5 @@ export { torqueFromPreloadColumns } from './torque-from-preload-columns.ts';
 export { type TorqueTable, type TorqueTableRow, torqueTable } from './torque-table.ts';
 export { unifiedThread } from './unified-thread.ts';
 export { version } from './version.ts';
+export { type WilemanMaterial, type WilemanStiffness, wilemanStiffness } from './wileman-stiffness.ts';
 export { type WrenchSetting, wrenchSetting } from './wrench-setting.ts';

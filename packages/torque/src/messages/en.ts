@@ -1,13 +1,14 @@
 /** Codes of the findings that this package may raise. */
 export type TorqueFindingCode =
-  | 'bottoms-in-hole'
-  | 'bottoms-when-pressed'
   | 'beyond-assembly-limit'
   | 'beyond-yield'
   | 'bolt-too-short'
+  | 'bottoms-in-hole'
+  | 'bottoms-when-pressed'
   | 'clamps-the-spindle'
   | 'exact-torque-assumed'
   | 'few-turns-at-start'
+  | 'fit-from-memory'
   | 'friction-unusual'
   | 'friction-without-range'
   | 'hand-force-high'
@@ -25,6 +26,8 @@ export type TorqueFindingCode =
   | 'nut-runs-out-of-thread'
   | 'one-friction-value'
   | 'outside-class-sizes'
+  | 'outside-stiffness-fit'
+  | 'parts-come-apart'
   | 'pull-at-the-grip'
   | 'runout-unknown'
   | 'self-loosening'
@@ -107,4 +110,9 @@ export const messages: Readonly<Record<TorqueFindingCode, string>> = {
     'A plain head bears straight on the square hole: the washer is missing. It digs into four edges, the torque misleads and the preload fades. Fit the washer; do not ride without it.',
   'wrong-thread':
     'The fixing is {fixingThread}, the spindle {spindleThread}: they do not belong together. Do not force it.',
+  'fit-from-memory':
+    'The constants of this material were written down from memory: check them before relying on the third figure.',
+  'outside-stiffness-fit': 'The diameter is {slenderRatio:2} of the grip; the fit is meant for 0.1 to 2.',
+  'parts-come-apart':
+    'The load of {externalLoadN:0} N parts the joint, which holds together up to {separationLoadN:0} N: nothing is clamped any more. Do not ride.',
 };
