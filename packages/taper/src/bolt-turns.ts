@@ -3,6 +3,10 @@ import { find } from './find.ts';
 import { boltMessages } from './messages/bolt.ts';
 import { forceSpec } from './shapes.ts';
 
+// The finest standard pitch (ISO 261) is 0.2 mm; a pitch near 0 would make the turns run out of numbers.
+/** Domain of the pitch of a bolt. @internal */
+export const pitchSpec = { type: 'number', unit: 'mm', min: 0.2, max: 5 } as const;
+
 /** How far a bolt turns while it presses an arm on. */
 export interface BoltTurns {
   /** Turns from snug to the full force; at least 0. */
@@ -20,12 +24,13 @@ export interface BoltTurns {
  * Formula: turns = (travel + F/k)/pitch, F/k the stretch of the bolt; solid: F/(k pitch).
  *
  * Validity: one bolt, elastic. Slack in thread or washer adds to the count before snug, not after. Few turns before the
- * torque means that the bolt has met the spindle end or the arm its shoulder.
+ * torque means that the bolt has met the spindle end or the arm its shoulder. Where a sound press takes no more than half a
+ * turn, or a solid bolt no less, the rule of half a turn tells nothing, and the finding says so.
  *
  * Accuracy: exact arithmetic; as good as the travel and the stiffness put in (travel: see {@link pressFit}).
  *
  * @param input - `travelMm` 0 to 50 mm; `axialForceN` 0 to 200000 N; `boltStiffnessNPerMm` 1000 to 10000000 N/mm, of
- * the bolt and all it clamps, in series; `boltPitchMm` above 0 to 5 mm.
+ * the bolt and all it clamps, in series; `boltPitchMm` 0.2 to 5 mm.
  * @returns Turns, both at least 0, and the warning that goes with them.
  * @throws {@link DomainError} for unknown keys and values outside those ranges.
  * @example
@@ -49,7 +54,7 @@ export function boltTurns(input: {
       travelMm: { type: 'number', unit: 'mm', min: 0, max: 50 },
       axialForceN: forceSpec('number'),
       boltStiffnessNPerMm: { type: 'number', unit: 'N/mm', min: 1e3, max: 1e7 },
-      boltPitchMm: { type: 'number', unit: 'mm', above: 0, max: 5 },
+      boltPitchMm: pitchSpec,
     },
   });
   return countTurns(input);
@@ -60,9 +65,10 @@ export function countTurns(input: Parameters<typeof boltTurns>[0]): BoltTurns {
   const { travelMm, axialForceN, boltStiffnessNPerMm, boltPitchMm } = input;
   const solidTurns = axialForceN / boltStiffnessNPerMm / boltPitchMm + 0;
   const turns = travelMm / boltPitchMm + solidTurns;
+  const code = turns > 0.5 && solidTurns < 0.5 ? 'stop-before-half-a-turn' : 'half-turn-tells-nothing';
   return {
     boltTurns: turns,
     solidTurns,
-    findings: [find(boltMessages, 'stop-before-half-a-turn', 'caution', { boltTurns: turns, solidTurns })],
+    findings: [find(boltMessages, code, 'caution', { boltTurns: turns, solidTurns })],
   };
 }

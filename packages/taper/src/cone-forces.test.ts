@@ -23,7 +23,9 @@ describe('coneForces', () => {
     const codes = (releaseFriction: number) =>
       coneForces({ ...input, releaseFriction }).findings.map(({ code }) => code);
     expect(codes(slope * 0.999)).toEqual(['cone-slides-off']);
+    expect(codes(slope)).toEqual(['cone-slides-off']);
     expect(codes(slope * 1.001)).toEqual([]);
+    expect(coneForces({ ...input, faceAngleDeg: 0, friction: 0 }).findings).toEqual([]);
   });
 
   it('refuses unknown keys', () => {

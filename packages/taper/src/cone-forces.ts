@@ -27,7 +27,7 @@ export interface ConeForces {
  * slip = mu N; torque = slip d/2.
  *
  * Validity: even pressure; each load by itself, since friction used one way is not there for the other. Angle 0 is a
- * cylinder. Friction at most tan a does not hold: finding `cone-slides-off`.
+ * cylinder. On a slope, friction of tan a or less does not hold: finding `cone-slides-off`.
  *
  * Accuracy: exact for that model.
  *
@@ -68,7 +68,7 @@ export function coneForces(input: {
   const axialPerFriction = Math.PI * meanDiameterMm * lengthMm * pressureMPa;
   const normalForceN = axialPerFriction / Math.cos(angle) + 0;
   const slipForceN = friction * normalForceN + 0;
-  const slides = pressureMPa > 0 && releaseFriction < Math.tan(angle);
+  const slides = pressureMPa > 0 && angle > 0 && releaseFriction <= Math.tan(angle);
   return {
     normalForceN,
     pushOnForceN: axialPerFriction * (friction + Math.tan(angle)) + 0,

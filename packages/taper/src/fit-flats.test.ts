@@ -63,6 +63,15 @@ describe('fitFlats', () => {
     expect(scatter?.values.residualMm).toBeCloseTo(0.1, 9);
   });
 
+  it('says when the readings give an angle that no seat is predicted for', () => {
+    const at = (rise: number) =>
+      fitFlats({ part: 'spindle', readings: [reading(12.7, 2), reading(12.7 + rise, 12)] }).findings.map(
+        ({ code }) => code,
+      );
+    expect(at(0.7)).not.toContain('angle-outside-domain');
+    for (const rise of [0, -0.7, 4]) expect(at(rise)).toContain('angle-outside-domain');
+  });
+
   it.each([
     ['no reading', { part: 'spindle', readings: [], faceAngleDeg: 2 }, 'readings'],
     [

@@ -9,7 +9,7 @@ import {
 import { find } from './find.ts';
 import { type FlatLine, fitLines, linesAtAngle } from './flat-lines.ts';
 import { flatsMessages as messages } from './messages/flats.ts';
-import { faceAngleSpec } from './shapes.ts';
+import { FACE_ANGLE_DEG, faceAngleSpec } from './shapes.ts';
 
 /** One caliper reading of a pair of opposite flats. */
 export interface FlatReading {
@@ -57,7 +57,8 @@ const SCATTER_MM = 0.02;
  * with the slope of the flats.
  *
  * @param input - `part`: `spindle` or `arm`; `readings`, at least one, of at most two pairs; `faceAngleDeg` 0.2 to 10 deg.
- * @returns Across flats in mm and face angle in deg as limits, ready for {@link predictSeat}.
+ * @returns Across flats in mm and face angle in deg as limits, ready for {@link predictSeat} unless the finding
+ * `angle-outside-domain` says that they leave its domain.
  * @throws {@link DomainError} for unknown keys, values outside the domain, more than two pairs, or no way to the angle.
  * @example
  * ```ts
@@ -133,9 +134,14 @@ export function fitFlats(input: {
     findings.push(find(messages, 'readings-scatter', 'caution', values));
   }
   const angle = line.faceAngleDeg;
+  const { min: leastDeg, max: mostDeg } = FACE_ANGLE_DEG;
   if (given === undefined && angle.upper - angle.lower > 0.5) {
     const values = { lowerDeg: angle.lower, upperDeg: angle.upper };
     findings.push(find(messages, 'angle-not-resolved', 'caution', values, { path: 'faceAngleDeg' }));
+  }
+  if (angle.lower < leastDeg || angle.upper > mostDeg) {
+    const values = { lowerDeg: angle.lower, upperDeg: angle.upper, leastDeg, mostDeg };
+    findings.push(find(messages, 'angle-outside-domain', 'caution', values, { path: 'faceAngleDeg' }));
   }
   if (given && fitted && (fitted.faceAngleDeg.lower > given.upper || fitted.faceAngleDeg.upper < given.lower)) {
     const values = { fittedDeg: fitted.faceAngleDeg.nominal, givenDeg: given.nominal };

@@ -312,6 +312,25 @@ describe('trial fit', () => {
   });
 });
 
+describe('trial fit beside a witness mark', () => {
+  const about = (value: number) => ({ value, standardUncertainty: 0.1 });
+  const known = { spindle, arm: armAt(14), trialFit: { endGapMm: about(3) } };
+  const disagrees = (mark: number, press: object): boolean =>
+    codes(predictSeat({ ...known, ...press, witnessMark: { markEndFromSpindleEndMm: about(mark) } })).includes(
+      'mark-disagrees',
+    );
+
+  it('is held against it where the press is known', () => {
+    const { pressed } = predictSeat({ ...known, pressing });
+    const mouth = pressed.mouthFromEndMm.nominal;
+    expect([mouth - 1.5, mouth, mouth + 1.5].map((mark) => disagrees(mark, { pressing }))).toEqual([true, false, true]);
+  });
+
+  it('without a press only contradicts a mark that ends before the hand fit', () => {
+    expect([12.5, 14, 15.5].map((mark) => disagrees(mark, {}))).toEqual([true, false, false]);
+  });
+});
+
 describe('witness mark', () => {
   it('is the pressed place of the arm that made it; the hand fit lies a travel farther out', () => {
     const seat = predictSeat({ spindle, arm: armAt(14), witnessMark: { markEndFromSpindleEndMm: 14.2 }, pressing });

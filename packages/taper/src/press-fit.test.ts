@@ -154,6 +154,13 @@ describe('pressFit', () => {
     );
   });
 
+  it('gives the corner stress from the thinnest boss of its fit on', () => {
+    const stress = (bossDiameterMm: number) =>
+      pressFit({ ...input, arm: { ...arm, bossDiameterMm } }).boreCornerStressMPa;
+    expect(stress(24)).toBeNull();
+    expect(stress(24.5)).toBeGreaterThan(stress(34) ?? Number.NaN);
+  });
+
   it('says when the arm slides off by itself', () => {
     const slick = pressFit({ ...input, releaseFriction: 0.02 });
     expect(slick.findings[0]).toMatchObject({ code: 'slides-off', severity: 'stop' });

@@ -1,5 +1,5 @@
 import { checkInput, DomainError, type Finding, type Limits } from '@spindlewright/quantity';
-import { type BoltTurns, countTurns } from './bolt-turns.ts';
+import { type BoltTurns, countTurns, pitchSpec } from './bolt-turns.ts';
 import { find } from './find.ts';
 import { bounds, nominal } from './interval.ts';
 import { requireYieldStrength, resolveJoint, resolvePressing } from './joint.ts';
@@ -40,7 +40,7 @@ export interface PressFit {
   releaseForceN: number;
   /** Friction alone holds the arm while nothing moves. Never ride on it. */
   holdsAtRestWithoutBolt: boolean;
-  /** Largest elastic stress at the corner fillets of the bore, in MPa; null outside the range of its fit. */
+  /** Largest elastic stress at the corner fillets of the bore, in MPa; null for a boss under 1.85 across flats. */
   boreCornerStressMPa: number | null;
   /** First yield of the bore is passed; always false while the yield strength is not known. */
   plastic: boolean;
@@ -59,7 +59,7 @@ export interface PressFit {
  * Formula: F = 4 N (sin a + mu cos a) on the way on, 4 N (mu' cos a - sin a) on the way off, a the face angle of the
  * spindle; p = N/(b L). Travel = u/tan a with u = p (s/2) (C_arm/E_arm + C_sp/E_sp), s and b across flats and flat width
  * at the middle of the engaged length L. `ring`: C_arm of a ring of bore s, C_sp = 1 - nu. `fitted`: both C from finite
- * elements; C_arm is reduced by L/(L + c), c = the bore beyond the spindle end counted as c/sqrt(1 + (c/0.183 s)^2); the
+ * elements, C_sp too by b/s and D/s (a thin boss presses on the edges of the flat); C_arm is reduced by L/(L + c), c = the bore beyond the spindle end counted as c/sqrt(1 + (c/0.183 s)^2); the
  * stiffness is divided by 0.965 for the thickness; L grows with the travel while there is bore left. `fitted-plastic`:
  * its elastic travel times 1 + 3 x^4, upper limit 1 + 4 x^4, x = p/(Sy (D/s - 1)). `ring-plastic`: Tresca ring, plane
  * stress, no hardening. Unequal face angles add a wedge term: contact spreads over d = L |tan s - tan a|/tan s.
@@ -67,7 +67,8 @@ export interface PressFit {
  *
  * Validity: `fitted` was fitted for D/s 1.7 to 4, b/s 0.54 to 0.85, fillet/s 0.038 to 0.115, and compared for 1.5 and
  * 2 deg, L 10 and 14 mm, friction 0 to 0.2, collars to 1.5 mm; beyond, a finding. Elastic results end at first yield of the
- * ring, (Sy/2)(1 - s^2/D^2); x > 0.63 is `bore-fully-plastic` and the travel null. A boss under 1.3 s would be cut by the
+ * ring, (Sy/2)(1 - s^2/D^2); x > 0.63 is `bore-fully-plastic`, and the travel of
+ * `fitted-plastic` null; the elastic models and `ring-plastic`, as long as its ring carries, still give theirs, too short. A boss under 1.3 s would be cut by the
  * corners of the square: no travel. Missing dimensions are taken as in `assumedDimensions` (corner diameter 16.5, boss 34,
  * fillet 1 mm), missing materials as in `assumedMaterials`.
  *
@@ -75,8 +76,10 @@ export interface PressFit {
  * +1.4 % in slope, elastic rows to 30 kN +1.7 to +2.3 %, elastic-plastic rows -1.0 to +2.2 % while x <= 0.63; their own
  * mesh error is about 1 %. `ring` is within -10.4 to +3.2 %, `ring-plastic` -6.3 to +39 % below x = 0.53. The wedge term
  * alone errs by -6.5 to +190 % (worst for contact at the spindle end under small force). `travelRangeMm` carries these:
- * fitted -+ 5 %, ring -5/+15 %, ring-plastic -35/+15 %, wedge term 0.3 to 1.15 times. Kt: 4.8 % in two dimensions; in
+ * fitted -+ 5 %, ring -5/+15 %, ring-plastic -35/+15 %, wedge term 0.3 to 1.15 times. Kt: 4.8 % in two dimensions for D/s 1.85 to 4, to 6 % beyond; in
  * three (boss 34, fillet 1 mm) 5.15 at mid length, 5.9 at the spindle end, 7.1 at a free edge, where this gives 5.3.
+ * Release by statics is 4 to 6 % above the removal rows: N falls by 1.5 to 2.6 % on unloading, and part of the friction
+ * points across the flat. For a puller that is the safe side, for what holds the arm on it is not.
  *
  * @param input - `spindle` and `arm` as plain numbers; `axialForceN` 0 to 200000 N; `friction` and `releaseFriction`
  * (default: `friction`) 0 to 1; `materials`; `compliance` (default `fitted-plastic` when the arm's yield strength is given,
@@ -116,7 +119,7 @@ export function pressFit(
       ...pressingSpec('number'),
       releaseFriction: { ...frictionSpec('number'), optional: true },
       boltStiffnessNPerMm: { type: 'number', unit: 'N/mm', min: 1e3, max: 1e7, optional: true },
-      boltPitchMm: { type: 'number', unit: 'mm', above: 0, max: 5, optional: true },
+      boltPitchMm: { ...pitchSpec, optional: true },
     },
   });
   requireYieldStrength('pressFit', '', input);

@@ -52,7 +52,7 @@ const angle = { min: 0.2, max: 10 };
 const friction = { min: 0, max: 1 };
 const force = { min: 0, max: 200000 };
 const boltStiffness = { min: 1e3, max: 1e7 };
-const pitch = { above: 0, max: 5 };
+const pitch = { min: 0.2, max: 5 };
 const mark = { min: 0, max: 100 };
 const gap = { min: -100, max: 100 };
 const radius = { above: 0, max: 10 };
@@ -333,8 +333,8 @@ export const chainlineShiftSchema: z.ZodType<ChainlineShift> = z.strictObject({
 /** Schema of the input of `shrinkFit`. */
 export const shrinkFitInputSchema: z.ZodType<InputOf<typeof shrinkFit>> = z
   .strictObject({
-    interfaceDiameterMm: plain(round),
-    outerDiameterMm: plain(round),
+    interfaceDiameterMm: plain({ min: 0.1, max: 1000 }),
+    outerDiameterMm: plain({ min: 0.1, max: 1000 }),
     boreDiameterMm: plain({ min: 0, max: 1000 }).exactOptional(),
     diametralInterferenceMm: plain({ min: 0, max: 10 }),
     inner: materialOf(plain),

@@ -5,7 +5,7 @@ import { bounds } from './interval.ts';
 import { seatMessages } from './messages/seat.ts';
 import type { SeatPrediction } from './seat.ts';
 import { handFitAt, usableFlat } from './seat-geometry.ts';
-import { jointOf, type KnownSeat, mouthsByTrialFit, type SolvedSeat } from './solve-seat.ts';
+import { jointOf, type KnownSeat, mouthsByTrialFit, type SolvedSeat, seatByMark } from './solve-seat.ts';
 
 type Say = (code: keyof typeof seatMessages, severity: Severity, values?: Record<string, number | string>) => void;
 
@@ -76,8 +76,18 @@ function sayVerdict(
 }
 
 // Each way to know the hand fit that was not used is held against the one that was.
-function sayDisagreement(say: Say, known: KnownSeat, { handFit }: SolvedSeat, basis: SeatPrediction['basis']): void {
+function sayDisagreement(say: Say, known: KnownSeat, solved: SolvedSeat, basis: SeatPrediction['basis']): void {
   const joint = jointOf(known);
+  const { handFit, pressed } = solved;
+  const mark = known.witnessMark && seatByMark(known.witnessMark.markEndFromSpindleEndMm, joint).mouthFromEndMm;
+  const trial = pressed.mouthFromEndMm;
+  if (basis === 'trial-fit' && joint && mark && trial) {
+    // Without a pressing force the arm may yet travel, so that only a mark farther out than the hand fit tells.
+    const farther = known.pressing !== undefined && mark.lower > trial.upper;
+    if (farther || mark.upper < trial.lower) {
+      say('mark-disagrees', 'caution', { markMm: mark.nominal, trialFitMm: trial.nominal });
+    }
+  }
   const used = handFit.mouthFromEndMm;
   if (joint === undefined || used === null || basis === 'shapes') return;
   const others: [string, Limits | undefined][] = [['sizes of the parts', bounds((corner) => handFitAt(joint, corner))]];

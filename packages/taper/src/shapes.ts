@@ -75,8 +75,11 @@ const above0 = (type: NumberKind, max: number): FieldSpec => ({ type, unit: 'mm'
 const above0Optional = (type: NumberKind, max: number): FieldSpec => ({ ...above0(type, max), optional: true });
 const from0 = (type: NumberKind, max: number): FieldSpec => ({ type, unit: 'mm', min: 0, max, optional: true });
 
-/** Domain of a face angle: flatter holds nothing, steeper does not hold. @internal */
-export const faceAngleSpec = (type: NumberKind): FieldSpec => ({ type, unit: 'deg', min: 0.2, max: 10 });
+/** Face angles in deg: flatter holds nothing, steeper does not hold. @internal */
+export const FACE_ANGLE_DEG = { min: 0.2, max: 10 } as const;
+
+/** Domain of a face angle. @internal */
+export const faceAngleSpec = (type: NumberKind): FieldSpec => ({ type, unit: 'deg', ...FACE_ANGLE_DEG });
 
 /** Domain of a friction coefficient. @internal */
 export const frictionSpec = (type: NumberKind): FieldSpec => ({ type, unit: '', min: 0, max: 1 });

@@ -42,6 +42,17 @@ describe('shrinkFit', () => {
     expect(() => shrinkFit({ ...input, boreDiameterMm: 40 })).toThrow('boreDiameterMm');
   });
 
+  it('refuses diameters so small that the pressure would run out of numbers', () => {
+    const tiny = { ...input, interfaceDiameterMm: 1e-320, outerDiameterMm: 1e-310, diametralInterferenceMm: 0 };
+    expect(() => shrinkFit(tiny)).toThrow('interfaceDiameterMm');
+  });
+
+  it('doubles the stress at the smallest hole', () => {
+    const solid = shrinkFit(input);
+    const holed = shrinkFit({ ...input, boreDiameterMm: 1e-200 });
+    expect(holed.innerBoreHoopStressMPa / solid.innerBoreHoopStressMPa).toBeCloseTo(2, 12);
+  });
+
   it('is nothing without interference', () => {
     expect(shrinkFit({ ...input, diametralInterferenceMm: 0 })).toMatchObject({
       pressureMPa: 0,

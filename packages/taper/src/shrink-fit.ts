@@ -30,7 +30,7 @@ export interface ShrinkFit {
  *
  * Accuracy: exact for that model; worked textbook examples agree to their rounding.
  *
- * @param input - `interfaceDiameterMm`, `outerDiameterMm` above 0 to 1000 mm; `boreDiameterMm` of the inner part, default 0
+ * @param input - `interfaceDiameterMm`, `outerDiameterMm` 0.1 to 1000 mm; `boreDiameterMm` of the inner part, default 0
  * (solid); `diametralInterferenceMm` 0 to 10 mm; `inner` and `outer` materials.
  * @returns Pressure and stresses in MPa, tension positive.
  * @throws {@link DomainError} for unknown keys, values outside those ranges, or diameters out of order.
@@ -57,8 +57,8 @@ export function shrinkFit(input: {
     where: 'shrinkFit',
     value: input,
     fields: {
-      interfaceDiameterMm: { type: 'number', unit: 'mm', above: 0, max: 1000 },
-      outerDiameterMm: { type: 'number', unit: 'mm', above: 0, max: 1000 },
+      interfaceDiameterMm: { type: 'number', unit: 'mm', min: 0.1, max: 1000 },
+      outerDiameterMm: { type: 'number', unit: 'mm', min: 0.1, max: 1000 },
       boreDiameterMm: { type: 'number', unit: 'mm', min: 0, max: 1000, optional: true },
       diametralInterferenceMm: { type: 'number', unit: 'mm', min: 0, max: 10 },
       inner: { type: 'object', fields: materialSpec('number') },
@@ -82,7 +82,7 @@ export function shrinkFit(input: {
     (outerFactor + outer.poissonsRatio) / outer.youngsModulusGPa +
     (innerFactor - inner.poissonsRatio) / inner.youngsModulusGPa;
   const pressureMPa = (1000 * diametralInterferenceMm) / interfaceDiameterMm / give + 0;
-  const innerBoreHoopStressMPa = hole === 0 ? -pressureMPa + 0 : (-2 * pressureMPa) / (1 - hole) + 0;
+  const innerBoreHoopStressMPa = boreDiameterMm === 0 ? -pressureMPa + 0 : (-2 * pressureMPa) / (1 - hole) + 0;
   const findings: Finding[] = [];
   const equivalents = { outer: pressureMPa * (outerFactor + 1), inner: Math.abs(innerBoreHoopStressMPa) };
   for (const part of ['outer', 'inner'] as const) {

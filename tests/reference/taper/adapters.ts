@@ -197,6 +197,7 @@ export const adapters: Adapters = {
   },
   'arm-compliance': (row) => ({ armFactor: sectionOf(row).complianceFactors?.armFactor ?? null }),
   'spindle-compliance': (row) => ({ spindleFactor: sectionOf(row).complianceFactors?.spindleFactor ?? null }),
+  'spindle-compliance-bosses': (row) => ({ spindleFactor: sectionOf(row).complianceFactors?.spindleFactor ?? null }),
   'corner-stress': (row) => {
     const { boreCornerStressMPa, contactPressureMPa } = sectionOf(row);
     return { stressRatio: (boreCornerStressMPa ?? Number.NaN) / (contactPressureMPa ?? Number.NaN) };

@@ -13,6 +13,7 @@ describe('messages', () => {
     for (const code of ['bottoms-on-end', 'hits-shoulder', 'too-little-engagement', 'does-not-start', 'bore-is-open']) {
       expect(messages[code]).toContain('Do not ride');
     }
+    for (const code of ['rotation-unbounded', 'clearance-unbounded']) expect(messages[code]).toContain('Do not ride');
     expect(messages['never-ride-without-bolt']).toContain('Never ride without the bolt');
   });
 });

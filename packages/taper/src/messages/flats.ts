@@ -9,6 +9,8 @@ export const flatsMessages = {
     'A reading of pair {pair} lies {residualMm:3} mm off the line through its pair: read again, or the flat is crowned or worn.',
   'angle-not-resolved':
     'The readings leave the face angle between {lowerDeg} and {upperDeg} deg; measure farther apart or give the angle.',
+  'angle-outside-domain':
+    'The readings leave a face angle of {lowerDeg} to {upperDeg} deg, not wholly inside the {leastDeg:1} to {mostDeg:0} deg that a seat is predicted for: read the planes again, farther apart.',
   'angle-disagrees':
     'The readings give a face angle of {fittedDeg} deg, the one given is {givenDeg} deg; they disagree beyond their limits.',
   'plane-counts':

@@ -24,7 +24,7 @@ export const pressMessages = {
   'travel-unbounded': 'No bound can be given for the travel: {reason}.',
   'contact-pressure-unbounded': 'There is nothing to press on, so no pressure can be given: {reason}.',
   'bore-corner-stress-unbounded':
-    'The boss is too thin for the corner-stress fit (boss over across flats {bossRatio}); no stress is given.',
+    'The boss is too thin for the corner-stress fit (boss over across flats {bossRatio}, fitted from 1.85); no stress is given.',
   'slides-off':
     'Friction {releaseFriction} does not hold this angle: the arm pushes itself off as soon as the bolt is loose.',
   'instructions-first':

@@ -19,6 +19,8 @@ export const seatMessages = {
     'The reading {path} is a plain number and taken as exact; a depth rod reads to about 0.1 mm, so give it with its uncertainty.',
   'readings-disagree':
     'The {first} puts the mouth of the arm {firstMm} mm from the spindle end, the {second} {secondMm} mm; they disagree beyond their limits, so one of them is wrong.',
+  'mark-disagrees':
+    'The witness mark puts the mouth of a pressed arm {markMm} mm from the spindle end, the trial fit {trialFitMm} mm; they disagree beyond their limits: another arm made the mark, the bore has worn since, or a reading is wrong.',
   'mark-of-old-arm':
     'The witness mark tells where the arm that made it sat, creep and wear included; for another arm it says nothing certain.',
   'mark-covers-flat':
