@@ -67,6 +67,8 @@ What is asked for, and why:
 
 ${DEMANDS.map(({ what, bound, why }) => `- ${what} ${bound}: ${why}`).join('\n')}
 
+In the plot the diagonal is where claimed and right agree; bars hold the true share in 95 of 100 cases.
+
 What it does not show: that real workshops read as this one does. The readings are simulated; no collection of measured
 parts with known names was at hand.
 
