@@ -11,6 +11,8 @@ export type { ColumnJoint, NumberColumn } from './columns.ts';
 export { dataEdition } from './data-edition.ts';
 export type { FixingBolt, FixingNut, FixingSurroundings } from './fixing-input.ts';
 export type { FixingStage } from './fixing-stage.ts';
+export { type FrictionFromTest, frictionFromTest } from './friction-from-test.ts';
+export { type FrictionRange, frictionRange } from './friction-range.ts';
 export { frustumStiffness } from './frustum-stiffness.ts';
 export { type HandForce, handForce } from './hand-force.ts';
 export { type HeadPressure, headPressure } from './head-pressure.ts';
@@ -19,6 +21,7 @@ export { type LoadFactor, loadFactor } from './load-factor.ts';
 export { type MemberCone, type MemberLayer, type MemberStiffness, memberStiffness } from './member-stiffness.ts';
 export type { TorqueFindingCode } from './messages/en.ts';
 export { metricThread } from './metric-thread.ts';
+export { type MinimumEngagement, minimumEngagement } from './minimum-engagement.ts';
 export {
   type FrictionCorrelation,
   type PreloadDistribution,
@@ -36,6 +39,7 @@ export { type StrippingEngagement, strippingEngagement } from './stripping-engag
 export { type TargetTorque, targetTorque } from './target-torque.ts';
 export type { Hand, Thread } from './thread.ts';
 export { threadFor } from './thread-for.ts';
+export { type TighteningScatter, tighteningScatter } from './tightening-scatter.ts';
 export { type ToolTorque, toolTorque } from './tool-torque.ts';
 export { type TorqueFromPreload, torqueFromPreload } from './torque-from-preload.ts';
 export { torqueFromPreloadColumns } from './torque-from-preload-columns.ts';

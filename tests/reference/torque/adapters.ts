@@ -3,16 +3,22 @@ import {
   assemblyLimit,
   boltStiffness,
   frustumStiffness,
+  loadFactor,
+  memberStiffness,
   metricThread,
+  minimumEngagement,
   preloadFromTorque,
   propertyClass,
   strippingEngagement,
   type Thread,
   targetTorque,
   threadFor,
+  tighteningScatter,
   toolTorque,
   torqueFromPreload,
   unifiedThread,
+  type WilemanMaterial,
+  wilemanStiffness,
   wrenchSetting,
 } from '@spindlewright/torque';
 import { type Adapters, numberIn, type Row, textIn } from '../adapter.ts';
@@ -106,6 +112,66 @@ const frustumInInches = (row: Row) => ({
     }).stiffnessNPerMm,
   ),
 });
+
+/** N/mm from a million pounds-force per inch. */
+const mlbfPerInInNPerMm = (stiffness: number): number => convert(stiffness * 1e6, 'lbf', 'N') / 25.4;
+
+/** Numbers of a cell such as `0.5/30;0.75/14.5`. */
+const listIn = (row: Row, column: string): number[][] =>
+  textIn(row, column)
+    .split(';')
+    .map((part) => part.split('/').map(Number));
+
+const packInInches = (row: Row) =>
+  memberStiffness({
+    layers: listIn(row, 'layersInMpsi').map(([thickness = 0, modulus = 0]) => ({
+      thicknessMm: thickness * 25.4,
+      modulusGPa: mpsiInGPa(modulus),
+    })),
+    faceDiameterMm: numberIn(row, 'faceDiameterIn') * 25.4,
+    holeDiameterMm: numberIn(row, 'holeDiameterIn') * 25.4,
+  });
+
+const packStiffness = (row: Row) => ({ stiffnessMlbfPerIn: inMlbfPerIn(packInInches(row).stiffnessNPerMm) });
+
+const metricPack = (row: Row) => {
+  const { cones, stiffnessNPerMm } = memberStiffness({
+    layers: listIn(row, 'layersMmGPa').map(([thicknessMm = 0, modulusGPa = 0]) => ({ thicknessMm, modulusGPa })),
+    faceDiameterMm: numberIn(row, 'faceDiameterMm'),
+    holeDiameterMm: numberIn(row, 'holeDiameterMm'),
+  });
+  const [firstMNPerM = 0, secondMNPerM = 0, thirdMNPerM = 0] = cones.map((cone) => cone.stiffnessNPerMm / 1000);
+  return { firstMNPerM, secondMNPerM, thirdMNPerM, stiffnessMNPerM: stiffnessNPerMm / 1000 };
+};
+
+const sharedLoad = (row: Row) => {
+  const preloadN = row.preloadKip === undefined ? 0 : convert(numberIn(row, 'preloadKip') * 1000, 'lbf', 'N');
+  const externalLoadN = row.loadKip === undefined ? 0 : convert(numberIn(row, 'loadKip') * 1000, 'lbf', 'N');
+  return loadFactor({
+    boltStiffnessNPerMm: mlbfPerInInNPerMm(numberIn(row, 'boltStiffnessMlbfPerIn')),
+    memberStiffnessNPerMm: mlbfPerInInNPerMm(numberIn(row, 'memberStiffnessMlbfPerIn')),
+    preloadN,
+    externalLoadN,
+  });
+};
+
+const fitInInches = (row: Row) =>
+  wilemanStiffness({
+    nominalDiameterMm: numberIn(row, 'nominalDiameterIn') * 25.4,
+    gripLengthMm: numberIn(row, 'gripIn') * 25.4,
+    modulusGPa: mpsiInGPa(numberIn(row, 'modulusMpsi')),
+    material: textIn(row, 'material') as WilemanMaterial,
+  }).stiffnessNPerMm;
+
+const scatter = (row: Row) => {
+  const found = tighteningScatter({ meanPreloadN: 100, method: textIn(row, 'rowId') });
+  return {
+    minScatterPercent: found.bestN.upper - 100,
+    maxScatterPercent: found.worstN.upper - 100,
+    minTighteningFactor: found.minTighteningFactor,
+    maxTighteningFactor: found.maxTighteningFactor,
+  };
+};
 
 export const adapters: Adapters = {
   'metric-profile-constants': (row) =>
@@ -251,4 +317,87 @@ export const adapters: Adapters = {
     const segments = row.shankAreaIn2 === null ? [threaded] : [part('shankAreaIn2', 'shankLengthIn'), threaded];
     return { stiffnessMlbfPerIn: inMlbfPerIn(boltStiffness({ segments, modulusGPa: mpsiInGPa(30) }).stiffnessNPerMm) };
   },
+  'member-stiffness-handbook': packStiffness,
+  'member-stiffness-solutions': packStiffness,
+  'member-stiffness-metric': metricPack,
+  'member-stiffness-metric-erratum': metricPack,
+  'member-stiffness-metric-corrected': metricPack,
+  'member-cones-geometry': (row) => {
+    const { gripLengthMm, cones } = packInInches(row);
+    const heights = cones.map((cone) => cone.thicknessMm / 25.4);
+    const [washer = 0, steel = 0, iron = 0] = heights;
+    return {
+      gripIn: gripLengthMm / 25.4,
+      middleIn: washer + steel + iron,
+      thirdLayerInTopConeIn: iron,
+      thirdLayerFaceIn: (cones[2]?.outerFaceDiameterMm ?? 0) / 25.4,
+    };
+  },
+  'cone-series-cap-screw': (row) => {
+    const compliances = listIn(row, 'conesInMpsi').map(([face = 0, thickness = 0, modulus = 0]) => {
+      const cone = { outerFaceDiameterIn: face, thicknessIn: thickness, modulusMpsi: modulus };
+      return 1 / frustumInInches({ ...row, ...cone }).stiffnessMlbfPerIn;
+    });
+    return { stiffnessMlbfPerIn: 1 / compliances.reduce((sum, compliance) => sum + compliance, 0) };
+  },
+  'load-factor-solutions': (row) => ({ loadFactor: sharedLoad(row).loadFactor }),
+  'load-factor-handbook': (row) => {
+    const { loadFactor: share, boltForceN } = sharedLoad(row);
+    return {
+      loadFactor: share,
+      boltStressKpsi: convert(boltForceN, 'N', 'lbf') / numberIn(row, 'stressAreaIn2') / 1000,
+    };
+  },
+  'load-factor-example-8-4': (row) => {
+    const { loadFactor: share, boltForceN, separationLoadN } = sharedLoad(row);
+    const loadN = convert(numberIn(row, 'loadKip') * 1000, 'lbf', 'N');
+    const preloadN = convert(numberIn(row, 'preloadKip') * 1000, 'lbf', 'N');
+    const proofLoad = numberIn(row, 'proofStrengthKpsi') * numberIn(row, 'stressAreaIn2') * 1000;
+    const proofLoadN = convert(proofLoad, 'lbf', 'N');
+    return {
+      loadFactor: share,
+      proofFactor: proofLoadN / boltForceN,
+      overloadFactor: (proofLoadN - preloadN) / (boltForceN - preloadN),
+      separationFactor: separationLoadN / loadN,
+    };
+  },
+  'wileman-handbook': (row) => ({ stiffnessMlbfPerIn: inMlbfPerIn(fitInInches(row)) }),
+  'wileman-solutions': (row) => ({ stiffnessMlbfPerIn: inMlbfPerIn(fitInInches(row)) }),
+  'wileman-halves': (row) => {
+    const steel = 2 * fitInInches({ ...row, material: 'steel', modulusMpsi: 30 });
+    const iron = 2 * fitInInches({ ...row, material: 'cast-iron', modulusMpsi: 14.5 });
+    return { stiffnessMlbfPerIn: inMlbfPerIn(1 / (1 / steel + 1 / iron)) };
+  },
+  'wileman-ratio': (row) => {
+    const nominalDiameterMm = 10;
+    const gripLengthMm = nominalDiameterMm / numberIn(row, 'diameterOverGrip');
+    const { stiffnessRatio } = wilemanStiffness({ nominalDiameterMm, gripLengthMm, modulusGPa: 207 });
+    return { stiffnessRatio };
+  },
+  'bolt-stiffness-series': (row) => {
+    // A segment of a given stiffness: k l/E for its area.
+    const segment = (column: string) => ({
+      areaMm2: (mlbfPerInInNPerMm(numberIn(row, column)) * 10) / 207_000,
+      lengthMm: 10,
+    });
+    const segments = [segment('threadedMlbfPerIn'), segment('plainMlbfPerIn')];
+    return { stiffnessMlbfPerIn: inMlbfPerIn(boltStiffness({ segments, modulusGPa: 207 }).stiffnessNPerMm) };
+  },
+  'oversize-nut-proof-loads': (row) => ({
+    proofLoadN: numberIn(row, 'proofStressMPa') * threadOf(row).stressAreaMm2,
+  }),
+  'scatter-handbook': scatter,
+  'scatter-nasa': scatter,
+  'scatter-vdi-1986': scatter,
+  'scatter-paper': scatter,
+  'engagement-lengths': (row) => {
+    const { engagementDiametersRatio } = minimumEngagement({
+      thread: threadFor('M10'),
+      pitch: textIn(row, 'pitch') as 'coarse' | 'fine',
+      propertyClass: textIn(row, 'propertyClass'),
+      nutMaterial: textIn(row, 'nutMaterial'),
+    });
+    return { engagementDiametersRatio };
+  },
+  'tightening-factors': scatter,
 };

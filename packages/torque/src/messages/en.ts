@@ -9,6 +9,7 @@ export type TorqueFindingCode =
   | 'exact-torque-assumed'
   | 'few-turns-at-start'
   | 'fit-from-memory'
+  | 'friction-unbounded'
   | 'friction-unusual'
   | 'friction-without-range'
   | 'hand-force-high'
@@ -115,4 +116,6 @@ export const messages: Readonly<Record<TorqueFindingCode, string>> = {
   'outside-stiffness-fit': 'The diameter is {slenderRatio:2} of the grip; the fit is meant for 0.1 to 2.',
   'parts-come-apart':
     'The load of {externalLoadN:0} N parts the joint, which holds together up to {separationLoadN:0} N: nothing is clamped any more. Do not ride.',
+  'friction-unbounded':
+    'The source gives no upper bound for this friction, {minFriction:2} or more: measure a pair of torque and force, or clean and grease the parts.',
 };

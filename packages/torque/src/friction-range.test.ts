@@ -1,0 +1,27 @@
+import { describe, expect, it } from 'vitest';
+import { refusal } from '../test/refusal.ts';
+import { frictionClasses } from './data.ts';
+import { frictionRange } from './friction-range.ts';
+
+describe('frictionRange', () => {
+  it('gives every row of the data, its middle between its ends', () => {
+    for (const row of frictionClasses) {
+      const name = row.id.startsWith('friction-class') ? row.frictionClass : row.id;
+      const range = frictionRange({ of: name });
+      expect(range).toMatchObject({ frictionClass: row.frictionClass, minFriction: row.min, standing: row.standing });
+      expect(range.maxFriction).toBe(row.max ?? null);
+      if (range.limits !== null) expect(range.limits.nominal).toBeCloseTo((row.min + (row.max ?? 0)) / 2, 10);
+    }
+  });
+
+  it('says so where the source gives no upper bound', () => {
+    const { limits, findings } = frictionRange({ of: 'E' });
+    expect(limits).toBeNull();
+    expect(findings.map((finding) => finding.code)).toEqual(['friction-unbounded']);
+  });
+
+  it('refuses an unknown class with the nearest', () => {
+    const { path, nearest } = refusal(() => frictionRange({ of: 'greased-steel-thred' }));
+    expect([path, nearest]).toEqual(['of', 'greased-steel-thread']);
+  });
+});
