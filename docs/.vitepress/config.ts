@@ -33,10 +33,22 @@ export default defineConfig({
   lastUpdated: false,
   themeConfig: {
     nav: [
+      { text: 'Data', link: '/data/' },
       { text: 'Validation', link: '/validation/' },
       { text: 'API', link: '/api/' },
     ],
     sidebar: {
+      '/data/': [
+        {
+          text: 'Data',
+          link: '/data/',
+          items: [
+            { text: 'Where sources disagree', link: '/data/conflicts' },
+            { text: 'Adding a record', link: '/guides/adding-a-record' },
+          ],
+        },
+      ],
+      '/guides/': [{ text: 'Guides', items: [{ text: 'Adding a record', link: '/guides/adding-a-record' }] }],
       '/validation/': [{ text: 'Validation', link: '/validation/', items: validationSidebar() }],
       '/api/': [{ text: 'API', link: '/api/', items: apiSidebar() }],
     },

@@ -290,7 +290,7 @@ function observationsTable({ observations }: RawData): AtlasTable {
 
 function sourcesTable(): AtlasTable {
   return {
-    name: 'sources',
+    name: 'register',
     description: 'The register of sources, those of the other packages included.',
     fields: {
       id: ['string', 'Id of the source, never reused'],

@@ -45,8 +45,7 @@ export interface MateResult {
 }
 
 /**
- * Says whether two parts go together and what follows: an arm on a spindle, a bolt in a spindle, a puller in an arm, a
- * pedal in an arm, a chainring on an arm, cups in a shell.
+ * Says whether two parts go together, such as an arm on a spindle, a puller in an arm or cups in a shell.
  *
  * @remarks
  * Formula: verdicts on joints are read from the records (their rules on mating, whether parts of one name interchange,
@@ -57,7 +56,8 @@ export interface MateResult {
  * thread), and pitches bind that run apart over the engaged turns by more than the flanks play; the lines drawn are stated
  * judgement.
  *
- * Validity: any two records of parts; conventions such as a chainline are no parts. Different families do not mate; parts
+ * Validity: any two records of parts: arm and spindle, bolt and spindle, puller and arm, pedal and pedal thread, ring and
+ * bolt circle, cups and shell; conventions such as a chainline are no parts. Different families do not mate; parts
  * of one family without a rule are `unknown`, and so are parts of one name whose form is the maker's own, parts with
  * several threads of which none is the usual one, and questions that the record of a joint does not answer, such as the
  * pedal thread of its arm.
