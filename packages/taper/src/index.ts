@@ -11,10 +11,23 @@ export { type ConeForces, coneForces } from './cone-forces.ts';
 export { faceAngleFromTaper } from './face-angle-from-taper.ts';
 export { type FlatFit, type FlatReading, fitFlats } from './fit-flats.ts';
 export { type BorePlay, playFromClearance } from './play-from-clearance.ts';
-export { predictSeat, type SeatInput, type TrialFit, type WitnessMark } from './predict-seat.ts';
+export { predictSeat } from './predict-seat.ts';
 export { type PressFit, pressFit } from './press-fit.ts';
 export type { Seat, SeatPrediction, SeatSensitivity, SeatVerdict } from './seat.ts';
+export {
+  type LengthShare,
+  type LengthSpread,
+  type SampledSeat,
+  type SeatContribution,
+  type SeatDistribution,
+  type SeatDistributionInput,
+  type SeatSpread,
+  seatDistribution,
+  type VerdictShare,
+} from './seat-distribution.ts';
 export { seatFromWitnessMark } from './seat-from-witness-mark.ts';
+export type { SeatInput, TrialFit, WitnessMark } from './seat-input.ts';
+export type { InputCorrelation } from './seat-samples.ts';
 export { type SettledPreload, settledPreload } from './settled-preload.ts';
 export type { ArmShape, Compliance, Material, Materials, Pressing, SpindleShape } from './shapes.ts';
 export { type ShrinkFit, shrinkFit } from './shrink-fit.ts';

@@ -1,7 +1,8 @@
 import { isDomainError, type Limits } from '@spindlewright/quantity';
 import { describe, expect, expectTypeOf, it } from 'vitest';
-import { predictSeat, type SeatInput } from './predict-seat.ts';
+import { predictSeat } from './predict-seat.ts';
 import type { SeatPrediction } from './seat.ts';
+import type { SeatInput } from './seat-input.ts';
 import type { ArmShape, SpindleShape } from './shapes.ts';
 
 const TAN2 = Math.tan((2 * Math.PI) / 180);

@@ -1,46 +1,18 @@
-import { checkInput, DomainError, hardLimits, type Limits, type Measurand } from '@spindlewright/quantity';
+import type { Limits, Measurand } from '@spindlewright/quantity';
 import { find } from './find.ts';
-import { bounds, type Corner, exactly, highest, nominal } from './interval.ts';
-import { requireBothShapes, requireYieldStrength, resolveJoint, resolvePressing } from './joint.ts';
+import { type Corner, exactly, highest, nominal } from './interval.ts';
 import { pressMessages } from './messages/press.ts';
 import { pressFindings } from './press-findings.ts';
 import { type PressState, solvePress } from './press-model.ts';
 import { pressStateAt } from './press-state.ts';
 import type { SeatPrediction } from './seat.ts';
 import { seatFindings } from './seat-findings.ts';
-import { usableFlat } from './seat-geometry.ts';
+import { startOf, usableFlat } from './seat-geometry.ts';
+import { basisOf, checkSeatInput, knownSeat, type SeatInput } from './seat-input.ts';
 import { seatSensitivity } from './seat-sensitivity.ts';
 import { seatVerdicts } from './seat-verdict.ts';
-import { type ArmShape, armSpec, type Pressing, pressingSpec, type SpindleShape, spindleSpec } from './shapes.ts';
-import { jointOf, type KnownSeat, pressReached, solveSeat } from './solve-seat.ts';
-
-/** Readings of a trial fit: the arm pushed on by hand, gaps taken with a depth rod. */
-export interface TrialFit {
-  /** From the face where the bolt seats down to the spindle end; -100 to 100 mm, negative when the end stands proud. */
-  endGapMm?: Measurand;
-  /** From the inner face of the arm to the run-out or shoulder; -100 to 100 mm. */
-  shoulderGapMm?: Measurand;
-}
-
-/** The mark that an arm has left on the flats. */
-export interface WitnessMark {
-  /** Inner end of the mark, from the spindle end; 0 to 100 mm. */
-  markEndFromSpindleEndMm: Measurand;
-}
-
-/** What is known of a joint; the best way of knowing wins: trial fit, then witness mark, then shapes. */
-export interface SeatInput {
-  /** Shape of the spindle end; together with `arm`. */
-  spindle?: SpindleShape<Measurand>;
-  /** Shape of the arm's bore; together with `spindle`. */
-  arm?: ArmShape<Measurand>;
-  /** Gaps of a trial fit, at least one. */
-  trialFit?: TrialFit;
-  /** Mark left by an arm. */
-  witnessMark?: WitnessMark;
-  /** What presses the arm on; needs both shapes. */
-  pressing?: Pressing<Measurand>;
-}
+import type { ArmShape, SpindleShape } from './shapes.ts';
+import { jointOf, pressReached, solveSeat } from './solve-seat.ts';
 
 /**
  * Predicts where a square-taper arm seats, by hand and pressed on, what stops it, and whether that is good enough.
@@ -88,29 +60,16 @@ export function predictSeat(
 ): SeatPrediction;
 export function predictSeat(input: SeatInput): SeatPrediction<Limits | null>;
 export function predictSeat(input: SeatInput): SeatPrediction<Limits | null> {
-  checkSeatInput(input);
-  const { spindle, arm, trialFit, witnessMark, pressing } = input;
-  const known: KnownSeat = {
-    ...(spindle && arm ? resolveJoint(spindle, arm) : {}),
-    ...(trialFit ? { trialFit: mapLimits(trialFit) } : {}),
-    ...(witnessMark
-      ? { witnessMark: { markEndFromSpindleEndMm: hardLimits(witnessMark.markEndFromSpindleEndMm) } }
-      : {}),
-    ...(pressing ? { pressing: resolvePressing(pressing) } : {}),
-  };
+  checkSeatInput('predictSeat', input);
+  const { spindle, arm, trialFit, pressing } = input;
+  const known = knownSeat(input);
   const solved = solveSeat(known);
   const joint = jointOf(known);
   const start = joint && solved.handFit.mouthFromEndMm;
   const judged = {
-    basis: trialFit ? 'trial-fit' : witnessMark ? 'witness-mark' : 'shapes',
+    basis: basisOf(input),
     ...seatVerdicts({
-      startMm:
-        joint && start
-          ? bounds(
-              (corner) =>
-                corner(start) - corner(joint.arm.mouthChamferMm, false) - corner(joint.spindle.endChamferMm, false),
-            )
-          : null,
+      startMm: joint && start ? startOf(joint, start) : null,
       usableFlatMm: joint ? usableFlat(joint) : null,
       pressed: solved.pressed,
     }),
@@ -143,40 +102,3 @@ export function predictSeat(input: SeatInput): SeatPrediction<Limits | null> {
     findings,
   };
 }
-
-function checkSeatInput(input: SeatInput): void {
-  const gap = { type: 'measurand', unit: 'mm', min: -100, max: 100, optional: true } as const;
-  const mark = { type: 'measurand', unit: 'mm', min: 0, max: 100 } as const;
-  checkInput({
-    where: 'predictSeat',
-    value: input,
-    fields: {
-      spindle: { type: 'object', fields: spindleSpec('measurand'), optional: true },
-      arm: { type: 'object', fields: armSpec('measurand'), optional: true },
-      trialFit: { type: 'object', fields: { endGapMm: gap, shoulderGapMm: gap }, optional: true },
-      witnessMark: { type: 'object', fields: { markEndFromSpindleEndMm: mark }, optional: true },
-      pressing: { type: 'object', fields: pressingSpec('measurand'), optional: true },
-    },
-  });
-  const { spindle, trialFit, witnessMark, pressing } = input;
-  const refuse = (path: string, allowed: string): DomainError =>
-    new DomainError('predictSeat', [{ path, received: 'nothing', allowed }]);
-  requireBothShapes('predictSeat', input);
-  if (trialFit && trialFit.endGapMm === undefined && trialFit.shoulderGapMm === undefined) {
-    throw refuse('trialFit.endGapMm', 'at least one of endGapMm and shoulderGapMm');
-  }
-  if (spindle !== undefined) {
-    if (pressing) requireYieldStrength('predictSeat', 'pressing.', pressing);
-    return;
-  }
-  if (pressing !== undefined)
-    throw refuse('spindle', 'the shapes of both parts, on which the stiffness of the press rests');
-  if (trialFit === undefined && witnessMark === undefined) {
-    throw refuse('trialFit', 'something to go by: trialFit, witnessMark, or spindle and arm');
-  }
-}
-
-const mapLimits = ({ endGapMm, shoulderGapMm }: TrialFit): NonNullable<KnownSeat['trialFit']> => ({
-  ...(endGapMm === undefined ? {} : { endGapMm: hardLimits(endGapMm) }),
-  ...(shoulderGapMm === undefined ? {} : { shoulderGapMm: hardLimits(shoulderGapMm) }),
-});

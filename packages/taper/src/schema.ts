@@ -12,10 +12,11 @@ import type { clearanceFromPlay } from './clearance-from-play.ts';
 import type { ConeForces, coneForces } from './cone-forces.ts';
 import type { FlatFit, FlatReading, fitFlats } from './fit-flats.ts';
 import type { BorePlay, playFromClearance } from './play-from-clearance.ts';
-import type { SeatInput } from './predict-seat.ts';
 import type { PressFit, pressFit } from './press-fit.ts';
 import type { Seat, SeatPrediction } from './seat.ts';
+import type { SeatDistribution, SeatDistributionInput } from './seat-distribution.ts';
 import type { seatFromWitnessMark } from './seat-from-witness-mark.ts';
+import type { SeatInput } from './seat-input.ts';
 import type { SettledPreload, settledPreload } from './settled-preload.ts';
 import type { ArmShape, Material, Pressing, SpindleShape } from './shapes.ts';
 import type { ShrinkFit, shrinkFit } from './shrink-fit.ts';
@@ -126,27 +127,43 @@ export const pressingSchema: z.ZodType<Pressing<Measurand>> = z
   .strictObject(pressingFields(measured))
   .refine(plasticHasYield, needsYield);
 
+const seatFields = {
+  spindle: spindleShapeSchema.exactOptional(),
+  arm: armShapeSchema.exactOptional(),
+  trialFit: z
+    .strictObject({ endGapMm: measured(gap).exactOptional(), shoulderGapMm: measured(gap).exactOptional() })
+    .refine((readings) => readings.endGapMm !== undefined || readings.shoulderGapMm !== undefined, {
+      message: 'at least one gap',
+    })
+    .exactOptional(),
+  witnessMark: z.strictObject({ markEndFromSpindleEndMm: measured(mark) }).exactOptional(),
+  pressing: pressingSchema.exactOptional(),
+};
+const pressingHasShapes = (input: SeatInput): boolean => input.pressing === undefined || input.spindle !== undefined;
+const somethingToGoBy = (input: SeatInput): boolean =>
+  (input.spindle ?? input.trialFit ?? input.witnessMark) !== undefined;
+
 /** Schema of the input of `predictSeat`: both shapes or neither, something to go by, pressing only with shapes. */
 export const seatInputSchema: z.ZodType<SeatInput> = z
+  .strictObject(seatFields)
+  .refine(bothShapes, { message: 'both shapes or neither' })
+  .refine(pressingHasShapes, { message: 'pressing needs the shapes' })
+  .refine(somethingToGoBy, { message: 'something to go by' });
+
+/** Schema of the input of `seatDistribution`; whether correlations can hold together, only the function tells. */
+export const seatDistributionInputSchema: z.ZodType<SeatDistributionInput> = z
   .strictObject({
-    spindle: spindleShapeSchema.exactOptional(),
-    arm: armShapeSchema.exactOptional(),
-    trialFit: z
-      .strictObject({ endGapMm: measured(gap).exactOptional(), shoulderGapMm: measured(gap).exactOptional() })
-      .refine((readings) => readings.endGapMm !== undefined || readings.shoulderGapMm !== undefined, {
-        message: 'at least one gap',
-      })
+    ...seatFields,
+    samples: z.int().min(100).max(1_000_000),
+    seed: z.int().min(0).max(4294967295),
+    correlation: z
+      .array(z.strictObject({ a: z.string(), b: z.string(), r: z.number().min(-1).max(1) }))
       .exactOptional(),
-    witnessMark: z.strictObject({ markEndFromSpindleEndMm: measured(mark) }).exactOptional(),
-    pressing: pressingSchema.exactOptional(),
+    keepSamples: z.boolean().exactOptional(),
   })
   .refine(bothShapes, { message: 'both shapes or neither' })
-  .refine((input) => input.pressing === undefined || input.spindle !== undefined, {
-    message: 'pressing needs the shapes',
-  })
-  .refine((input) => (input.spindle ?? input.trialFit ?? input.witnessMark) !== undefined, {
-    message: 'something to go by',
-  });
+  .refine(pressingHasShapes, { message: 'pressing needs the shapes' })
+  .refine(somethingToGoBy, { message: 'something to go by' });
 
 const limitsOrNull = limitsSchema.nullable();
 const seatSchema: z.ZodType<Seat<Limits | null>> = z.strictObject({
@@ -166,6 +183,39 @@ export const seatPredictionSchema: z.ZodType<SeatPrediction<Limits | null>> = z.
   verdict,
   worstVerdicts: z.strictObject({ lower: verdict, upper: verdict }),
   sensitivity: z.array(z.strictObject({ path: z.string().min(1), mmPerUnit: z.number(), effectMm: z.number().min(0) })),
+  findings,
+});
+
+const spread = z.strictObject({
+  meanMm: z.number(),
+  standardDeviationMm: z.number().min(0),
+  quantiles: z.array(z.strictObject({ probability: z.number().min(0).max(1), lengthMm: z.number() })),
+});
+const seatOf = <T extends z.ZodType>(of: T) => ({
+  mouthFromEndMm: of.nullable(),
+  endGapMm: of.nullable(),
+  shoulderGapMm: of.nullable(),
+  engagedLengthMm: of.nullable(),
+});
+
+/** Schema of a {@link SeatDistribution}. */
+export const seatDistributionSchema: z.ZodType<SeatDistribution> = z.strictObject({
+  worstCase: seatPredictionSchema,
+  verdicts: z.array(z.strictObject({ verdict, probability: z.number().min(0).max(1) })).length(6),
+  handFit: z.strictObject(seatOf(spread)),
+  pressed: z.strictObject(seatOf(spread)),
+  travelMm: spread,
+  firstOrderDeviationMm: z.number().min(0),
+  contributions: z.array(
+    z.strictObject({
+      path: z.string().min(1),
+      standardDeviationMm: z.number().min(0),
+      remainingMm: z.number().min(0),
+    }),
+  ),
+  kept: z.array(z.strictObject({ pressed: z.strictObject(seatOf(z.number())), verdict })).exactOptional(),
+  samples: z.int(),
+  seed: z.int(),
   findings,
 });
 

@@ -71,6 +71,10 @@ export const usableFlat = ({ spindle, arm }: Joint): Limits =>
     ),
   );
 
+/** How far the mouth is past the chamfers at hand fit, or short of them. @internal */
+export const startOf = ({ spindle, arm }: Joint, mouthMm: Limits): Limits =>
+  bounds((corner) => corner(mouthMm) - corner(arm.mouthChamferMm, false) - corner(spindle.endChamferMm, false));
+
 /** Where the arm is stopped: the run-out meets the edge of the bore, or the shoulder meets its face. @internal */
 export const stopFromEndAt = ({ spindle, arm }: Joint, corner: Corner): number =>
   Math.min(corner(spindle.shoulderFromEndMm), corner(spindle.flatLengthMm) + corner(arm.mouthChamferMm));

@@ -37,6 +37,6 @@ export function seatSensitivity(known: KnownSeat): SeatSensitivity[] {
 
 // Without shapes the place of the mouth is not known, but a gap read larger still means a mouth farther out.
 function pressedMouth(known: KnownSeat): number {
-  const { mouthFromEndMm, endGapMm, shoulderGapMm } = solveSeat(known, true).pressed;
+  const { mouthFromEndMm, endGapMm, shoulderGapMm } = solveSeat(known, 'nominal').pressed;
   return mouthFromEndMm?.nominal ?? -(endGapMm ?? shoulderGapMm ?? exactly(0)).nominal;
 }

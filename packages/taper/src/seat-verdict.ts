@@ -3,7 +3,8 @@ import { seatThresholds } from './assumed.ts';
 import { type Corner, highest, lowest, nominal, opposite } from './interval.ts';
 import type { Seat, SeatVerdict } from './seat.ts';
 
-interface SeatCase {
+/** What a verdict rests on. @internal */
+export interface SeatCase {
   /** How far the mouth is past the chamfers at hand fit; null when the shapes are not known. */
   startMm: Limits | null;
   /** Length of flat that could bear. */
@@ -11,8 +12,8 @@ interface SeatCase {
   pressed: Seat<Limits | null>;
 }
 
-/** Verdict with the seat at one place: `corner` of its depth, which is the opposite corner of its gaps. */
-function verdictAt({ startMm, usableFlatMm, pressed }: SeatCase, corner: Corner): SeatVerdict {
+/** Verdict with the seat at one place: `corner` of its depth, which is the opposite corner of its gaps. @internal */
+export function verdictAt({ startMm, usableFlatMm, pressed }: SeatCase, corner: Corner): SeatVerdict {
   if (startMm !== null && corner(startMm) <= 0) return 'does-not-start';
   const out = opposite(corner);
   const gap = (limits: Limits | null): number => (limits === null ? Number.POSITIVE_INFINITY : out(limits));

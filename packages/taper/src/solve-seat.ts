@@ -24,18 +24,20 @@ export interface SolvedSeat {
 export const jointOf = ({ spindle, arm }: KnownSeat): Joint | undefined =>
   spindle === undefined || arm === undefined ? undefined : { spindle, arm };
 
+type WantedTravel = 'limits' | 'nominal' | number;
+
 /**
- * Finds the seat from the best there is: trial fit, then witness mark, then shapes. With `nominalOnly` the limits of the
- * travel are left out, for whoever reads nominal values alone.
+ * Finds the seat from the best there is: trial fit, then witness mark, then shapes. `travel` asks for the limits of the
+ * travel, for its nominal value alone, or for the one at that share (0 to 1) of the error of the model.
  * @internal
  */
-export function solveSeat(known: KnownSeat, nominalOnly = false): SolvedSeat {
+export function solveSeat(known: KnownSeat, travel: WantedTravel = 'limits'): SolvedSeat {
   const joint = jointOf(known);
   if (known.trialFit === undefined && known.witnessMark !== undefined) {
-    return fromWitnessMark(known, known.witnessMark.markEndFromSpindleEndMm, joint, nominalOnly);
+    return fromWitnessMark(known, known.witnessMark.markEndFromSpindleEndMm, joint, travel);
   }
   const handFit = known.trialFit === undefined ? fromShapes(joint) : fromTrialFit(known.trialFit, joint);
-  const travelMm = travelFrom(known, joint, handFit.mouthFromEndMm, handFit, 'hand-fit', nominalOnly);
+  const travelMm = travelFrom(known, joint, handFit.mouthFromEndMm, handFit, 'hand-fit', travel);
   return { handFit, pressed: moved(handFit, travelMm, joint), travelMm };
 }
 
@@ -92,10 +94,10 @@ export function seatByMark(markMm: Limits, joint: Joint | undefined): Seat<Limit
   );
 }
 
-function fromWitnessMark(known: KnownSeat, markMm: Limits, joint: Joint | undefined, nominalOnly: boolean): SolvedSeat {
+function fromWitnessMark(known: KnownSeat, markMm: Limits, joint: Joint | undefined, travel: WantedTravel): SolvedSeat {
   const pressed = seatByMark(markMm, joint);
   const mouth = pressed.mouthFromEndMm;
-  const travelMm = travelFrom(known, joint, mouth, pressed, 'pressed', nominalOnly);
+  const travelMm = travelFrom(known, joint, mouth, pressed, 'pressed', travel);
   const hand = mouth && bounds((corner) => corner(mouth) - corner(travelMm, false));
   const gap = (limits: Limits | null): Limits | null => limits && bounds((corner) => corner(limits) + corner(travelMm));
   const handFit = {
@@ -134,7 +136,7 @@ function travelFrom(
   mouthMm: Limits | null,
   stops: Seat<Limits | null>,
   place: 'hand-fit' | 'pressed',
-  nominalOnly: boolean,
+  travel: WantedTravel,
 ): Limits {
   if (pressing === undefined || joint === undefined || mouthMm === null) return exactly(0);
   const at = (corner: Corner, bound: keyof Limits): number => {
@@ -144,8 +146,12 @@ function travelFrom(
     const stop = outcome?.bounded ? 0 : Math.max(0, nearestStop(stops, corner));
     return Math.max(stop, outcome?.travelMm[bound] ?? 0);
   };
+  if (typeof travel === 'number') {
+    const lower = at(nominal, 'lower');
+    return exactly(lower + travel * (at(nominal, 'upper') - lower));
+  }
   const middle = at(nominal, 'nominal');
-  if (nominalOnly) return exactly(middle);
+  if (travel === 'nominal') return exactly(middle);
   return {
     lower: Math.min(at(lowest, 'lower'), middle),
     nominal: middle,

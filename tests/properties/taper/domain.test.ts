@@ -93,6 +93,19 @@ const cases: [string, (input: never) => unknown, z.ZodType, z.ZodType, fc.Arbitr
     ),
   ],
   [
+    'seatDistribution',
+    taper.seatDistribution,
+    schemas.seatDistributionInputSchema,
+    schemas.seatDistributionSchema,
+    joined(
+      fc.oneof(shapes(measured), shapes(plain), fc.constant({})),
+      maybe(shape(measured, {}, { endGapMm: [-100, 100], shoulderGapMm: [-100, 100] }), 'trialFit'),
+      maybe(shape(measured, { markEndFromSpindleEndMm: [0, 100] }), 'witnessMark'),
+      maybe(pressingOf(measured), 'pressing'),
+      fc.record({ samples: fc.constantFrom(100, 100, 100, 100.5, 99), seed: fc.nat(), keepSamples: fc.boolean() }),
+    ),
+  ],
+  [
     'pressFit',
     taper.pressFit,
     schemas.pressFitInputSchema,

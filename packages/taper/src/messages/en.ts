@@ -1,6 +1,7 @@
 import type { Messages } from '@spindlewright/quantity';
 import { boltMessages } from './bolt.ts';
 import { chainlineMessages } from './chainline.ts';
+import { distributionMessages } from './distribution.ts';
 import { flatsMessages } from './flats.ts';
 import { playMessages } from './play.ts';
 import { pressMessages } from './press.ts';
@@ -11,6 +12,7 @@ import { seatMessages } from './seat.ts';
 export const messages: Messages = {
   ...boltMessages,
   ...chainlineMessages,
+  ...distributionMessages,
   ...flatsMessages,
   ...playMessages,
   ...pressMessages,
