@@ -393,7 +393,7 @@ export const observationRecords: readonly ObservationRecord[] = [
         "check": "creak-under-load",
         "outcome": "each-pedal-stroke",
         "reading": "depends",
-        "statement": "A noise at each stroke points to the joint, and as well to chainring bolts, pedals, cups and saddle.",
+        "statement": "A noise at each stroke points to the joint, and as well to chainring bolts, pedals and cups.",
         "standing": "secondary",
         "sources": [
           "creak-advice",
@@ -706,7 +706,7 @@ export const observationRecords: readonly ObservationRecord[] = [
         "check": "play-at-arm",
         "outcome": "arm-moves-on-spindle",
         "reading": "wrong",
-        "statement": "A click at each stroke with a fixed gear or a tandem comes early here.",
+        "statement": "The cotter or its holes have worked; these cranks loosen early on fixed-gear bicycles and tandems.",
         "standing": "secondary",
         "sources": [
           "cotterless-glossary"
@@ -1073,7 +1073,7 @@ export const observationRecords: readonly ObservationRecord[] = [
         "outcome": "comes-off-by-hand",
         "reading": "wrong",
         "statement": "The tapered splines have lost their press.",
-        "standing": "secondary",
+        "standing": "derived",
         "sources": [
           "spline-10-letter-2000"
         ],
@@ -1153,7 +1153,7 @@ export const observationRecords: readonly ObservationRecord[] = [
         "outcome": "one-step-off",
         "reading": "wrong",
         "statement": "A quarter of a turn off, or an eighth where corner and flat orientation were mixed.",
-        "standing": "secondary",
+        "standing": "derived",
         "sources": [
           "forum-orientation-108816",
           "square-orientation-2015"

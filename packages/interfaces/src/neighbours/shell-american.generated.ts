@@ -108,7 +108,16 @@ export const shellAmerican: ShellBoreRecord = {
     }
   ],
   "documents": [],
-  "claims": [],
+  "claims": [
+    {
+      "id": "cups",
+      "statement": "Press-in cups.",
+      "standing": "secondary",
+      "sources": [
+        "one-piece-notes"
+      ]
+    }
+  ],
   "torquePractice": [],
   "mating": [],
   "conflicts": [

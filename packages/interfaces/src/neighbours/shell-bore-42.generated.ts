@@ -87,7 +87,7 @@ export const shellBore42: ShellBoreRecord = {
   "claims": [
     {
       "id": "bearing",
-      "statement": "The bearing is the one of 30 by 42 by 7 mm.",
+      "statement": "The bearing is 42 mm across.",
       "standing": "secondary",
       "sources": [
         "shell-standards-table"

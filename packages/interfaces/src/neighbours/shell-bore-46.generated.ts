@@ -113,7 +113,7 @@ export const shellBore46: ShellBoreRecord = {
         "sources": [
           "spacer-chart-24"
         ],
-        "note": "With smaller bearings."
+        "note": "Also."
       }
     }
   ],

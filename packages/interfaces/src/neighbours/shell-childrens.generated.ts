@@ -40,7 +40,14 @@ export const shellChildrens: ShellBoreRecord = {
   ],
   "spindles": [],
   "documents": [],
-  "claims": [],
+  "claims": [
+    {
+      "id": "cups",
+      "statement": "Pressed cups, as in the large shell of its kind.",
+      "standing": "from-memory",
+      "sources": []
+    }
+  ],
   "torquePractice": [],
   "mating": [],
   "conflicts": [],

@@ -66,6 +66,12 @@ export const shellMiddle: ShellBoreRecord = {
   "documents": [],
   "claims": [
     {
+      "id": "seat",
+      "statement": "The bearings sit in the bore itself.",
+      "standing": "from-memory",
+      "sources": []
+    },
+    {
       "id": "not-the-wide-one",
       "statement": "The bore has the nominal size of the pressed-cup shell of road and mountain bicycles, but takes a bearing, not a cup.",
       "standing": "common-practice",

@@ -64,7 +64,14 @@ export const shellSpanish: ShellBoreRecord = {
     }
   ],
   "documents": [],
-  "claims": [],
+  "claims": [
+    {
+      "id": "seat",
+      "statement": "The bearings sit in the bore itself.",
+      "standing": "from-memory",
+      "sources": []
+    }
+  ],
   "torquePractice": [],
   "mating": [],
   "conflicts": [],

@@ -45,10 +45,8 @@ export const faceSpline: FaceSplineRecord = {
       {
         "id": "teeth-stop",
         "statement": "The flanks of the teeth centre and stop the halves in one go.",
-        "standing": "secondary",
-        "sources": [
-          "hirth-joint-wiki"
-        ]
+        "standing": "common-practice",
+        "sources": []
       }
     ]
   },
@@ -57,7 +55,7 @@ export const faceSpline: FaceSplineRecord = {
     "claims": [
       {
         "id": "one-bolt",
-        "statement": "One central bolt, reached through the hollow half of one side, draws the halves together.",
+        "statement": "One central bolt draws the halves together.",
         "standing": "secondary",
         "sources": [
           "face-spline-page"

@@ -107,7 +107,7 @@ export const onePiece: OnePieceRecord = {
       {
         "id": "none",
         "statement": "There is no joint along the axis; the bearing cones set the position.",
-        "standing": "secondary",
+        "standing": "derived",
         "sources": [
           "one-piece-notes"
         ]
@@ -119,11 +119,17 @@ export const onePiece: OnePieceRecord = {
     "claims": [
       {
         "id": "left-hand-cone",
-        "statement": "Cone and lock nut on the left carry a left-hand thread; they adjust the bearings and hold no arm.",
+        "statement": "Cone and lock nut on the left carry a left-hand thread.",
         "standing": "secondary",
         "sources": [
           "one-piece-notes"
         ]
+      },
+      {
+        "id": "hold-no-arm",
+        "statement": "They adjust the bearings and hold no arm.",
+        "standing": "common-practice",
+        "sources": []
       }
     ]
   },
@@ -136,10 +142,8 @@ export const onePiece: OnePieceRecord = {
       {
         "id": "out-whole",
         "statement": "With pedal, lock nut and cone of the left side off, the crank is threaded out of the shell to the right in one piece.",
-        "standing": "secondary",
-        "sources": [
-          "one-piece-notes"
-        ]
+        "standing": "common-practice",
+        "sources": []
       }
     ]
   },

@@ -13,7 +13,7 @@ export const spline48: SplineRecord = {
   "interchange": {
     "id": "by-diameter",
     "kind": "maker-specific",
-    "statement": "Spindles come in three diameters, and no published drawing gives the form of the teeth: the same count does not mean that parts fit.",
+    "statement": "Spindles of 48 splines come in three diameters, and no drawing of the teeth was found: the same count does not mean that parts fit.",
     "standing": "secondary",
     "sources": [
       "spline-48-history-2008",

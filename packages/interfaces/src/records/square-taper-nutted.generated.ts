@@ -13,11 +13,9 @@ export const squareTaperNutted: SquareTaperRecord = {
   "interchange": {
     "id": "square-not-named",
     "kind": "maker-specific",
-    "statement": "The stud says nothing about the square: it is met on squares of more than one size, so the square has to be measured as well.",
-    "standing": "secondary",
-    "sources": [
-      "taper-fr-workshop-wiki"
-    ]
+    "statement": "The stud says nothing about the square: the square has to be measured as well.",
+    "standing": "common-practice",
+    "sources": []
   },
   "geometry": {
     "sets": [],
@@ -542,10 +540,8 @@ export const squareTaperNutted: SquareTaperRecord = {
       "arm": "square-taper-jis",
       "verdict": "unknown",
       "statement": "Which square the studded spindle carries is not told by its stud: measure it, then look the pair up by that square.",
-      "standing": "secondary",
-      "sources": [
-        "taper-fr-workshop-wiki"
-      ]
+      "standing": "common-practice",
+      "sources": []
     },
     {
       "id": "iso-arm-on-studded-spindle",
@@ -553,10 +549,8 @@ export const squareTaperNutted: SquareTaperRecord = {
       "arm": "square-taper-iso",
       "verdict": "unknown",
       "statement": "Which square the studded spindle carries is not told by its stud: measure it, then look the pair up by that square.",
-      "standing": "secondary",
-      "sources": [
-        "taper-fr-workshop-wiki"
-      ]
+      "standing": "common-practice",
+      "sources": []
     }
   ],
   "conflicts": [

@@ -539,7 +539,7 @@ export const squareTaperShort: SquareTaperRecord = {
       "arm": "square-taper-iso",
       "verdict": "unknown",
       "statement": "An ISO arm sits farther out than a JIS one and so carries on less of flats that are short already. A trial fit decides.",
-      "standing": "secondary",
+      "standing": "derived",
       "sources": [
         "taper-hobby-metrology-2022"
       ]
