@@ -10,13 +10,13 @@ describe('frictionRange', () => {
       const range = frictionRange({ of: name });
       expect(range).toMatchObject({ frictionClass: row.frictionClass, minFriction: row.min, standing: row.standing });
       expect(range.maxFriction).toBe(row.max ?? null);
-      if (range.limits !== null) expect(range.limits.nominal).toBeCloseTo((row.min + (row.max ?? 0)) / 2, 10);
+      if (range.friction !== null) expect(range.friction.nominal).toBeCloseTo((row.min + (row.max ?? 0)) / 2, 10);
     }
   });
 
   it('says so where the source gives no upper bound', () => {
-    const { limits, findings } = frictionRange({ of: 'E' });
-    expect(limits).toBeNull();
+    const { friction, findings } = frictionRange({ of: 'E' });
+    expect(friction).toBeNull();
     expect(findings.map((finding) => finding.code)).toEqual(['friction-unbounded']);
   });
 

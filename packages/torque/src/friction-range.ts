@@ -24,7 +24,7 @@ export interface FrictionRange {
   /** Highest coefficient; null where the source gives none. */
   maxFriction: number | null;
   /** Both as limits about their middle, ready for `preloadRange`; null where one is missing. */
-  limits: Limits | null;
+  friction: Limits | null;
   /** How much the row can be relied on: `judgement` where a state of the parts was put into a class. */
   standing: string;
   /** Ids in the register of sources. */
@@ -42,7 +42,7 @@ export interface FrictionRange {
  * Formula: none; a row of `frictionClasses`. The nominal value is the middle of the range and no more likely than another.
  *
  * Validity: thread and head each have a class. Class E (light metal, stainless steel or zinc, all dry) has no upper bound
- * in the source: `maxFriction` and `limits` are null with a finding.
+ * in the source: `maxFriction` and `friction` are null with a finding.
  *
  * Accuracy: as printed; which state belongs to which class is judgement, told by the standing.
  *
@@ -52,7 +52,7 @@ export interface FrictionRange {
  * @example
  * ```ts
  * import { frictionRange } from '@spindlewright/torque';
- * frictionRange({ of: 'B' }).limits; // => { lower: 0.08, nominal: 0.12, upper: 0.16 }
+ * frictionRange({ of: 'B' }).friction; // => { lower: 0.08, nominal: 0.12, upper: 0.16 }
  * frictionRange({ of: 'E' }).maxFriction; // => null
  * ```
  * @see VDI 2230, friction classes (`vdi-2230-2001-quoted`).
@@ -69,7 +69,7 @@ export function frictionRange(input: { of: string }): FrictionRange {
     minFriction: min,
     maxFriction: max ?? null,
     // Halves of rounded decimals would show as 0.12000000000000001.
-    limits: max === undefined ? null : { lower: min, nominal: Math.round(500 * (min + max)) / 1000, upper: max },
+    friction: max === undefined ? null : { lower: min, nominal: Math.round(500 * (min + max)) / 1000, upper: max },
     standing,
     sources: [...sources],
     dataEdition,

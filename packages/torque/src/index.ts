@@ -3,6 +3,7 @@
  *
  * @packageDocumentation
  */
+export { type AngleTightening, angleTightening } from './angle-tightening.ts';
 export { type AssemblyLimit, assemblyLimit, type Strength } from './assembly-limit.ts';
 export type { Bearing, RoundBearing, SquareBearing } from './bearing.ts';
 export { type BoltSegment, boltStiffness } from './bolt-stiffness.ts';
@@ -37,6 +38,7 @@ export { type SettlingLoss, settlingLoss } from './settling-loss.ts';
 export type { StrengthUse } from './strength-use.ts';
 export { type StrippingEngagement, strippingEngagement } from './stripping-engagement.ts';
 export { type TargetTorque, targetTorque } from './target-torque.ts';
+export { type ThermalPreload, thermalPreload } from './thermal-preload.ts';
 export type { Hand, Thread } from './thread.ts';
 export { threadFor } from './thread-for.ts';
 export { type TighteningScatter, tighteningScatter } from './tightening-scatter.ts';
@@ -44,6 +46,7 @@ export { type ToolTorque, toolTorque } from './tool-torque.ts';
 export { type TorqueFromPreload, torqueFromPreload } from './torque-from-preload.ts';
 export { torqueFromPreloadColumns } from './torque-from-preload-columns.ts';
 export { type TorqueTable, type TorqueTableRow, torqueTable } from './torque-table.ts';
+export { type TorqueToHold, type TorqueToHoldInput, torqueToHold } from './torque-to-hold.ts';
 export { unifiedThread } from './unified-thread.ts';
 export { version } from './version.ts';
 export { type WilemanMaterial, type WilemanStiffness, wilemanStiffness } from './wileman-stiffness.ts';

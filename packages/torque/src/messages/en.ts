@@ -1,5 +1,6 @@
 /** Codes of the findings that this package may raise. */
 export type TorqueFindingCode =
+  | 'angle-too-fine'
   | 'beyond-assembly-limit'
   | 'beyond-yield'
   | 'bolt-too-short'
@@ -38,6 +39,7 @@ export type TorqueFindingCode =
   | 'square-hole-under-head'
   | 'stop-unknown'
   | 'strips-under-load'
+  | 'thermally-slack'
   | 'torque-is-no-measure-of-clamp'
   | 'washer-missing'
   | 'wrong-thread';
@@ -118,4 +120,7 @@ export const messages: Readonly<Record<TorqueFindingCode, string>> = {
     'The load of {externalLoadN:0} N parts the joint, which holds together up to {separationLoadN:0} N: nothing is clamped any more. Do not ride.',
   'friction-unbounded':
     'The source gives no upper bound for this friction, {minFriction:2} or more: measure a pair of torque and force, or clean and grease the parts.',
+  'angle-too-fine':
+    'Five degrees more or less are {sharePercent:0} % of the rise from snug: this bolt is too short and stiff to be tightened by angle.',
+  'thermally-slack': 'The change of temperature takes up the whole preload: the joint is slack. Do not ride.',
 };
