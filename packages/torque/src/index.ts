@@ -10,6 +10,7 @@ export { type BoltSegment, boltStiffness } from './bolt-stiffness.ts';
 export { checkFixing, type FixingCheck } from './check-fixing.ts';
 export type { ColumnJoint, NumberColumn } from './columns.ts';
 export { dataEdition } from './data-edition.ts';
+export { type FailureForce, type FailureMode, type FirstToFail, firstToFail } from './first-to-fail.ts';
 export type { FixingBolt, FixingNut, FixingSurroundings } from './fixing-input.ts';
 export type { FixingStage } from './fixing-stage.ts';
 export { type FrictionFromTest, frictionFromTest } from './friction-from-test.ts';
@@ -36,7 +37,7 @@ export { type PreloadCorner, type PreloadRange, type PreloadRangeInput, preloadR
 export { type PropertyClass, propertyClass } from './property-class.ts';
 export { type SettlingLoss, settlingLoss } from './settling-loss.ts';
 export type { StrengthUse } from './strength-use.ts';
-export { type StrippingEngagement, strippingEngagement } from './stripping-engagement.ts';
+export { type StrippingEngagement, type StrippingPart, strippingEngagement } from './stripping-engagement.ts';
 export { type TargetTorque, targetTorque } from './target-torque.ts';
 export { type ThermalPreload, thermalPreload } from './thermal-preload.ts';
 export type { Hand, Thread } from './thread.ts';

@@ -41,7 +41,12 @@ export interface TorqueSplit {
   bearingFrictionNm: number | null;
   /** All that friction takes, thread and head together. */
   frictionNm: number;
+  /** Part that a locking element takes at any preload, 0 without one. */
+  prevailingNm: number;
 }
+
+/** Torque of a locking element. @internal */
+export const prevailingSpec = { type: 'number', unit: 'Nm', min: 0, max: 1e6, optional: true } as const;
 
 /** Checks an input that is a joint and the fields of `own`. @internal */
 export function checkJoint(where: string, input: unknown, own: FieldSpecs): void {
@@ -138,9 +143,14 @@ export interface JointTorques {
 }
 
 /** Works out what both directions of the conversion share. @internal */
-export function torquesOf(joint: FrictionJoint | NutFactorJoint, arms: LeverArms, preloadN: number): JointTorques {
+export function torquesOf(
+  joint: FrictionJoint | NutFactorJoint,
+  arms: LeverArms,
+  preloadN: number,
+  prevailingNm = 0,
+): JointTorques {
   const inNm = (armMm: number): number => (preloadN === 0 ? 0 : (preloadN * armMm) / 1000);
-  const looseningTorqueNm = inNm(arms.loosenMm);
+  const looseningTorqueNm = inNm(arms.loosenMm) + prevailingNm;
   const lumped = 'nutFactor' in joint;
   return {
     looseningTorqueNm,
@@ -150,11 +160,14 @@ export function torquesOf(joint: FrictionJoint | NutFactorJoint, arms: LeverArms
       threadFrictionNm: lumped ? null : inNm(arms.threadMm),
       bearingFrictionNm: lumped ? null : inNm(arms.bearingMm),
       frictionNm: inNm(arms.tightenMm - arms.pitchMm),
+      prevailingNm,
     },
     frictionRadiusMm: arms.frictionRadiusMm ?? null,
     findings: [
       ...(joint.thread.hand === 'left' ? [raise('left-hand-thread', 'note', {}, { path: 'thread' })] : []),
-      ...(arms.loosenMm <= 0 ? [raise('self-loosening', 'caution', { looseningTorqueNm })] : []),
+      ...(arms.loosenMm <= 0 && looseningTorqueNm <= 0
+        ? [raise('self-loosening', 'caution', { looseningTorqueNm })]
+        : []),
       ...(lumped
         ? [raise('lumped-friction', 'note', {}, { path: 'nutFactor' })]
         : [

@@ -3,6 +3,7 @@ import { refusal } from '../test/refusal.ts';
 import { metricThread } from './metric-thread.ts';
 import { preloadDistribution } from './preload-distribution.ts';
 import { preloadFromTorque } from './preload-from-torque.ts';
+import { preloadRange } from './preload-range.ts';
 
 const thread = metricThread({ nominalDiameterMm: 8, pitchMm: 1 });
 const bearing = { outerDiameterMm: 16, holeDiameterMm: 9 };
@@ -19,6 +20,8 @@ const input = {
 
 const preloadAt = (torqueNm: number, threadFriction: number, bearingFriction: number): number =>
   preloadFromTorque({ torqueNm, thread, threadFriction, bearingFriction, bearing }).preloadN;
+
+const rangeOf = <T extends { samples: number; seed: number }>({ samples: _, seed: __, ...range }: T) => range;
 
 describe('preloadDistribution', () => {
   it('agrees with the first order of small spreads', () => {
@@ -71,6 +74,26 @@ describe('preloadDistribution', () => {
       belowN: [median ?? 0],
     });
     expect(below[0]?.probability).toBeCloseTo(0.5, 3);
+  });
+
+  it('gives the chance of yielding by the strength, between what the worst case forbids and demands', () => {
+    const chance = (propertyClass: string | { yieldStrengthMPa: number }): number | undefined =>
+      preloadDistribution({ ...input, propertyClass }).yieldProbability;
+    expect(preloadDistribution(input).yieldProbability).toBeUndefined();
+    expect(chance('12.9')).toBe(0);
+    expect(chance({ yieldStrengthMPa: 300 })).toBe(1);
+    // Exact frictions and an even spread of torque: stress is proportional to torque, so the yield strength at the middle
+    // of the tool's span leaves one half above it, and at three quarters a quarter.
+    const exact = { ...input, threadFriction: 0.12, bearingFriction: 0.12, tool: 'click-wrench-iso-6789' };
+    const at40 = preloadRange({ ...rangeOf(exact), propertyClass: '8.8' }).strength?.equivalentStressMPa.nominal ?? 0;
+    for (const [factor, expected] of [
+      [1, 0.5],
+      [1.02, 0.25],
+    ] as const) {
+      const found = preloadDistribution({ ...exact, propertyClass: { yieldStrengthMPa: factor * at40 } });
+      // Five standard errors of 40 000 draws.
+      expect(Math.abs((found.yieldProbability ?? 0) - expected)).toBeLessThan(0.0125);
+    }
   });
 
   it('repeats itself by the seed', () => {

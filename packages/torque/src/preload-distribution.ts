@@ -1,9 +1,11 @@
 import { checkInput, type FieldSpecs, type Finding, type Limits, type Measurand } from '@spindlewright/quantity';
+import { yieldOf } from './assembly-limit.ts';
 import { ringOf } from './bearing.ts';
 import { leverArms } from './joint.ts';
 import { type PreloadRangeInput, preloadRange } from './preload-range.ts';
 import { cutNormalQuantile, uniformSource } from './random.ts';
 import { refuse } from './refuse.ts';
+import { equivalentStress } from './strength-use.ts';
 import { toolTorque } from './tool-torque.ts';
 
 /** How thread and head friction go together. */
@@ -48,6 +50,8 @@ export interface PreloadDistribution {
   quantiles: PreloadShare[];
   /** Share of the samples below each preload asked for. */
   below: PreloadShare[];
+  /** Probability that the bolt yields, 0 to 1; absent when no strength was given. */
+  yieldProbability?: number;
   /** Number of samples. */
   samples: number;
   /** Seed that they follow from. */
@@ -88,14 +92,17 @@ const QUANTILES = [0.025, 0.05, 0.5, 0.95, 0.975];
  * distribution cut at 3 u; the tool's deviation evenly over its class, about the torque drawn. A rank correlation r of
  * the frictions lets both take the same quantile in a share r of the draws.
  *
- * Validity: that of `preloadRange`. An even spread over a friction class is an assumption, not a measurement: the tails
+ * With a `propertyClass` each draw is set against its yield strength: equivalent stress of pull and twist as in
+ * `preloadRange`.
+ *
+ * Validity: that of `preloadRange`. The strength is a minimum, so the chance of yielding is an upper one. An even spread over a friction class is an assumption, not a measurement: the tails
  * say no more than that. Where a bolt may break, decide by the worst case.
  *
  * Accuracy: the standard error of a probability is sqrt(p (1 - p)/samples), 0.5 % of 1 at p = 0.5 and 10 000 samples. The
  * same seed gives the same samples on every machine, to the rounding of its exp and sqrt.
  *
  * @param input - That of `preloadRange`, with `samples` (100 to 1 000 000), `seed` (whole), `correlation`, `belowN` in N.
- * @returns Mean, deviation and quantiles in N, probabilities from 0 to 1, the worst case in N, findings.
+ * @returns Mean, deviation and quantiles in N, probabilities from 0 to 1 (that of yielding where a strength is given), the worst case in N, findings.
  * @throws {@link DomainError} as `preloadRange`, and for samples, seed or correlation outside their domain.
  * @example
  * ```ts
@@ -140,22 +147,19 @@ export function preloadDistribution(input: PreloadDistributionInput): PreloadDis
   const ring = ringOf(range.bearing);
   const { thread, bearing, method = 'exact' } = range;
   const preloads = new Float64Array(samples);
+  const yieldMPa = range.propertyClass === undefined ? null : yieldOf(range.propertyClass, thread).yieldStrengthMPa;
+  let yielded = 0;
   for (let k = 0; k < samples; k++) {
     const torqueNm = draw(range.torqueNm, uniform()) * (1 + deviation * (2 * uniform() - 1));
     const inThread = uniform();
     const apart = uniform();
     const underHead = uniform() < together ? inThread : apart;
-    const arms = leverArms(
-      {
-        thread,
-        bearing,
-        method,
-        threadFriction: draw(range.threadFriction, inThread),
-        bearingFriction: draw(range.bearingFriction, underHead),
-      },
-      ring,
-    );
-    preloads[k] = (torqueNm * 1000) / arms.tightenMm;
+    const threadFriction = draw(range.threadFriction, inThread);
+    const bearingFriction = draw(range.bearingFriction, underHead);
+    const arms = leverArms({ thread, bearing, method, threadFriction, bearingFriction }, ring);
+    const preloadN = (torqueNm * 1000) / arms.tightenMm;
+    preloads[k] = preloadN;
+    if (yieldMPa !== null && equivalentStress(thread, preloadN, threadFriction) > yieldMPa) yielded++;
   }
   preloads.sort();
   const meanN = preloads.reduce((sum, preload) => sum + preload, 0) / samples;
@@ -169,6 +173,7 @@ export function preloadDistribution(input: PreloadDistributionInput): PreloadDis
       preloadN,
       probability: preloads.filter((preload) => preload < preloadN).length / samples,
     })),
+    ...(yieldMPa === null ? {} : { yieldProbability: yielded / samples }),
     samples,
     seed,
     sources: worst.sources,

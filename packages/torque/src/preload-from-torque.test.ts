@@ -28,6 +28,33 @@ describe('preloadFromTorque', () => {
     expect(preloadFromTorque({ ...bare, torqueNm }).preloadN).toBeCloseTo(12_345, 8);
   });
 
+  it('takes the prevailing torque off first, and adds it to loosening', () => {
+    const free = preloadFromTorque({ ...joint, torqueNm: 30 });
+    const locked = preloadFromTorque({ ...joint, torqueNm: 36, prevailingTorqueNm: 6 });
+    expect(locked.preloadN).toBe(free.preloadN);
+    expect(locked.looseningTorqueNm).toBeCloseTo(free.looseningTorqueNm + 6, 12);
+    const { torqueNm, split } = torqueFromPreload({ ...joint, preloadN: free.preloadN, prevailingTorqueNm: 6 });
+    expect(torqueNm).toBeCloseTo(36, 12);
+    expect(split.pitchNm + split.frictionNm + split.prevailingNm).toBeCloseTo(36, 12);
+  });
+
+  it('clamps nothing where the locking element takes it all', () => {
+    const none = preloadFromTorque({ ...joint, torqueNm: 5, prevailingTorqueNm: 6 });
+    expect(none.preloadN).toBe(0);
+    expect(none.findings.map((finding) => finding.code)).toContain('prevailing-not-overcome');
+    expect(refusal(() => preloadFromTorque({ ...joint, torqueNm: 5, prevailingTorqueNm: -1 })).path).toBe(
+      'prevailingTorqueNm',
+    );
+  });
+
+  it('lets a locking element hold a thread that would unwind by itself', () => {
+    const slippery = { ...joint, threadFriction: 0.01, bearingFriction: 0.01, torqueNm: 10 };
+    const codes = (prevailingTorqueNm: number): string[] =>
+      preloadFromTorque({ ...slippery, prevailingTorqueNm }).findings.map((finding) => finding.code);
+    expect(codes(0)).toContain('self-loosening');
+    expect(codes(8)).not.toContain('self-loosening');
+  });
+
   it('refuses a negative torque', () => {
     expect(refusal(() => preloadFromTorque({ ...joint, torqueNm: -1 })).path).toBe('torqueNm');
   });

@@ -27,6 +27,23 @@ const fixingInput = {
 } as const;
 const limitInput = { thread, propertyClass: '8.8', threadFriction: 0.12, bearing };
 
+const springs = { boltStiffnessNPerMm: 1e5, memberStiffnessNPerMm: 3e5 };
+const packInput = { layers: [{ thicknessMm: 9, modulusGPa: 71 }], faceDiameterMm: 16, holeDiameterMm: 9 };
+const fitInput = { nominalDiameterMm: 8, gripLengthMm: 16, modulusGPa: 71, material: 'aluminium' } as const;
+const testInput = { torqueNm: 40, preloadN: { value: 25_000, standardUncertainty: 100 }, thread, bearing };
+const angleInput = { ...springs, thread, snugPreloadN: 1, targetPreloadN: 2000 };
+const thermalInput = {
+  ...springs,
+  preloadN: 1,
+  temperatureChangeKelvin: -9,
+  clampedLengthMm: 9,
+  boltExpansionPerKelvin: 12e-6,
+  memberExpansionPerKelvin: 23e-6,
+};
+const { torqueNm: _, ...holdJoint } = rangeInput;
+const holdInput = { neededPreloadN: 9000, ...holdJoint };
+const failInput = { thread, propertyClass: '8.8', loadN: 0, engagementMm: 8, tappedShearStrengthMPa: 180 };
+
 const samples: [string, z.ZodType, unknown][] = [
   ['thread', schemas.threadSchema, thread],
   ['torqueFromPreload in', schemas.torqueFromPreloadInputSchema, { preloadN: 1, ...joint }],
@@ -89,6 +106,33 @@ const samples: [string, z.ZodType, unknown][] = [
     schemas.torqueTableSchema,
     torque.torqueTable({ joints: [{ thread, bearing }], propertyClasses: ['8.8'], frictions: [0.1] }),
   ],
+  ['memberStiffness in', schemas.memberStiffnessInputSchema, packInput],
+  ['memberStiffness', schemas.memberStiffnessSchema, torque.memberStiffness(packInput)],
+  ['wilemanStiffness in', schemas.wilemanStiffnessInputSchema, fitInput],
+  ['wilemanStiffness', schemas.wilemanStiffnessSchema, torque.wilemanStiffness(fitInput)],
+  ['loadFactor in', schemas.loadFactorInputSchema, { ...springs, preloadN: 1, externalLoadN: 0 }],
+  ['loadFactor', schemas.loadFactorSchema, torque.loadFactor({ ...springs, preloadN: 1, externalLoadN: 0 })],
+  ['frictionFromTest in', schemas.frictionFromTestInputSchema, testInput],
+  ['frictionFromTest', schemas.frictionFromTestSchema, torque.frictionFromTest(testInput)],
+  ['frictionRange', schemas.frictionRangeSchema, torque.frictionRange({ of: 'E' })],
+  [
+    'tighteningScatter',
+    schemas.tighteningScatterSchema,
+    torque.tighteningScatter({ meanPreloadN: 1, method: 'handbook-feel' }),
+  ],
+  [
+    'minimumEngagement',
+    schemas.minimumEngagementSchema,
+    torque.minimumEngagement({ thread, pitch: 'fine', propertyClass: '8.8', nutMaterial: 'S235' }),
+  ],
+  ['angleTightening in', schemas.angleTighteningInputSchema, angleInput],
+  ['angleTightening', schemas.angleTighteningSchema, torque.angleTightening(angleInput)],
+  ['thermalPreload in', schemas.thermalPreloadInputSchema, thermalInput],
+  ['thermalPreload', schemas.thermalPreloadSchema, torque.thermalPreload(thermalInput)],
+  ['torqueToHold in', schemas.torqueToHoldInputSchema, holdInput],
+  ['torqueToHold', schemas.torqueToHoldSchema, torque.torqueToHold(holdInput)],
+  ['firstToFail in', schemas.firstToFailInputSchema, failInput],
+  ['firstToFail', schemas.firstToFailSchema, torque.firstToFail(failInput)],
   ['boltSegment', schemas.boltSegmentSchema, { areaMm2: 1, lengthMm: 1 }],
 ];
 

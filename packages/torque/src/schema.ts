@@ -12,16 +12,23 @@ import {
   standingSchema,
 } from '@spindlewright/quantity/schema';
 import { z } from 'zod/v4';
+import type { AngleTightening, angleTightening } from './angle-tightening.ts';
 import type { AssemblyLimit, assemblyLimit, Strength } from './assembly-limit.ts';
 import type { Bearing } from './bearing.ts';
 import type { BoltSegment } from './bolt-stiffness.ts';
 import type { FixingCheck } from './check-fixing.ts';
 import type { TradeTorqueRow } from './data.ts';
+import type { FirstToFail, firstToFail } from './first-to-fail.ts';
 import type { FixingBolt, FixingNut } from './fixing-input.ts';
 import type { FixingStage } from './fixing-stage.ts';
+import type { FrictionFromTest, frictionFromTest } from './friction-from-test.ts';
+import type { FrictionRange } from './friction-range.ts';
 import type { HandForce, handForce } from './hand-force.ts';
 import type { HeadPressure, headPressure } from './head-pressure.ts';
 import type { FrictionJoint, NutFactorJoint, TorqueSplit } from './joint.ts';
+import type { LoadFactor, loadFactor } from './load-factor.ts';
+import type { MemberStiffness, memberStiffness } from './member-stiffness.ts';
+import type { MinimumEngagement } from './minimum-engagement.ts';
 import type { PreloadDistribution, PreloadDistributionInput } from './preload-distribution.ts';
 import type { PreloadFromTorque } from './preload-from-torque.ts';
 import type { PreloadCorner, PreloadRange, PreloadRangeInput } from './preload-range.ts';
@@ -30,10 +37,14 @@ import type { SettlingLoss, settlingLoss } from './settling-loss.ts';
 import type { StrengthUse } from './strength-use.ts';
 import type { StrippingEngagement, strippingEngagement } from './stripping-engagement.ts';
 import type { TargetTorque, targetTorque } from './target-torque.ts';
+import type { ThermalPreload, thermalPreload } from './thermal-preload.ts';
 import { type Thread, threadFault } from './thread.ts';
+import type { TighteningScatter } from './tightening-scatter.ts';
 import type { ToolTorque } from './tool-torque.ts';
 import type { TorqueFromPreload } from './torque-from-preload.ts';
 import type { TorqueTable, TorqueTableRow } from './torque-table.ts';
+import type { TorqueToHold, TorqueToHoldInput } from './torque-to-hold.ts';
+import type { WilemanStiffness, wilemanStiffness } from './wileman-stiffness.ts';
 import type { WrenchSetting, wrenchSetting } from './wrench-setting.ts';
 
 const positive = z.number().positive();
@@ -95,23 +106,24 @@ const frictionJoint = {
   bearing: bearingSchema,
   method: method.exactOptional(),
 };
+const prevailing = { prevailingTorqueNm: notNegative.exactOptional() };
 const nutFactorJoint = { thread: threadSchema, nutFactor: friction, method: z.literal('nut-factor') };
 
 /** Schema of the input of `torqueFromPreload`. */
-export const torqueFromPreloadInputSchema: z.ZodType<{ preloadN: number } & (FrictionJoint | NutFactorJoint)> = z.union(
-  [
-    z.strictObject({ preloadN: notNegative, ...frictionJoint }),
-    z.strictObject({ preloadN: notNegative, ...nutFactorJoint }),
-  ],
-);
+export const torqueFromPreloadInputSchema: z.ZodType<
+  { preloadN: number; prevailingTorqueNm?: number } & (FrictionJoint | NutFactorJoint)
+> = z.union([
+  z.strictObject({ preloadN: notNegative, ...prevailing, ...frictionJoint }),
+  z.strictObject({ preloadN: notNegative, ...prevailing, ...nutFactorJoint }),
+]);
 
 /** Schema of the input of `preloadFromTorque`. */
-export const preloadFromTorqueInputSchema: z.ZodType<{ torqueNm: number } & (FrictionJoint | NutFactorJoint)> = z.union(
-  [
-    z.strictObject({ torqueNm: notNegative, ...frictionJoint }),
-    z.strictObject({ torqueNm: notNegative, ...nutFactorJoint }),
-  ],
-);
+export const preloadFromTorqueInputSchema: z.ZodType<
+  { torqueNm: number; prevailingTorqueNm?: number } & (FrictionJoint | NutFactorJoint)
+> = z.union([
+  z.strictObject({ torqueNm: notNegative, ...prevailing, ...frictionJoint }),
+  z.strictObject({ torqueNm: notNegative, ...prevailing, ...nutFactorJoint }),
+]);
 
 /** Schema of a {@link TorqueSplit}. */
 export const torqueSplitSchema: z.ZodType<TorqueSplit> = z.strictObject({
@@ -119,6 +131,7 @@ export const torqueSplitSchema: z.ZodType<TorqueSplit> = z.strictObject({
   threadFrictionNm: notNegative.nullable(),
   bearingFrictionNm: notNegative.nullable(),
   frictionNm: z.number(),
+  prevailingNm: notNegative,
 });
 
 const jointTorques = {
@@ -172,8 +185,7 @@ export const assemblyLimitSchema: z.ZodType<AssemblyLimit> = z.strictObject({
   ...deciding,
 });
 
-const preloadRangeInput = {
-  torqueNm: notNegativeRange,
+const rangeJoint = {
   tool: text.exactOptional(),
   thread: threadSchema,
   threadFriction: frictionRange,
@@ -183,6 +195,8 @@ const preloadRangeInput = {
   propertyClass: strengthSchema.exactOptional(),
   utilisation: friction.exactOptional(),
 };
+
+const preloadRangeInput = { torqueNm: notNegativeRange, ...rangeJoint };
 
 /** Schema of a {@link PreloadRangeInput}. */
 export const preloadRangeInputSchema: z.ZodType<PreloadRangeInput> = z.strictObject(preloadRangeInput);
@@ -213,6 +227,7 @@ export const preloadDistributionSchema: z.ZodType<PreloadDistribution> = z.stric
   standardDeviationN: notNegative,
   quantiles: z.array(z.strictObject({ probability, preloadN: notNegative })),
   below: z.array(z.strictObject({ preloadN: notNegative, probability })),
+  yieldProbability: probability.exactOptional(),
   samples: z.int(),
   seed: z.int(),
   ...deciding,
@@ -378,13 +393,20 @@ export const settlingLossSchema: z.ZodType<SettlingLoss> = z.strictObject({
   findings,
 });
 
+const limitDiameters = {
+  externalMajorDiameterMm: positive.exactOptional(),
+  internalPitchDiameterMm: positive.exactOptional(),
+  externalPitchDiameterMm: positive.exactOptional(),
+  internalMinorDiameterMm: positive.exactOptional(),
+};
+
 /** Schema of the input of `strippingEngagement`. */
 export const strippingEngagementInputSchema: z.ZodType<Parameters<typeof strippingEngagement>[0]> = z.strictObject({
   thread: threadSchema,
   loadN: notNegative,
   shearStrengthMPa: positive,
-  externalMajorDiameterMm: positive.exactOptional(),
-  internalPitchDiameterMm: positive.exactOptional(),
+  part: z.enum(['tapped', 'bolt']).exactOptional(),
+  ...limitDiameters,
   engagementMm: positive.exactOptional(),
 });
 
@@ -433,3 +455,187 @@ export const tradeTorqueRowSchema: z.ZodType<TradeTorqueRow> = z
     note: text.exactOptional(),
   })
   .refine((row) => row.min <= row.max && row.minNm <= row.maxNm, { message: 'min <= max' });
+
+/** Schema of the input of `memberStiffness`. */
+export const memberStiffnessInputSchema: z.ZodType<Parameters<typeof memberStiffness>[0]> = z.strictObject({
+  layers: z.array(z.strictObject({ thicknessMm: positive, modulusGPa: positive })).min(1),
+  faceDiameterMm: positive,
+  farFaceDiameterMm: positive.exactOptional(),
+  holeDiameterMm: positive,
+});
+
+/** Schema of a {@link MemberStiffness}. */
+export const memberStiffnessSchema: z.ZodType<MemberStiffness> = z.strictObject({
+  stiffnessNPerMm: positive,
+  gripLengthMm: positive,
+  cones: z.array(
+    z.strictObject({
+      outerFaceDiameterMm: positive,
+      thicknessMm: positive,
+      modulusGPa: positive,
+      stiffnessNPerMm: positive,
+    }),
+  ),
+});
+
+/** Schema of the input of `wilemanStiffness`. */
+export const wilemanStiffnessInputSchema: z.ZodType<Parameters<typeof wilemanStiffness>[0]> = z.strictObject({
+  nominalDiameterMm: positive,
+  gripLengthMm: positive,
+  modulusGPa: positive,
+  material: z.enum(['steel', 'aluminium', 'cast-iron', 'general']).exactOptional(),
+});
+
+/** Schema of a {@link WilemanStiffness}. */
+export const wilemanStiffnessSchema: z.ZodType<WilemanStiffness> = z.strictObject({
+  stiffnessNPerMm: positive,
+  stiffnessRatio: positive,
+  findings,
+});
+
+/** Schema of the input of `loadFactor`. */
+export const loadFactorInputSchema: z.ZodType<Parameters<typeof loadFactor>[0]> = z.strictObject({
+  boltStiffnessNPerMm: positive,
+  memberStiffnessNPerMm: positive,
+  preloadN: notNegative,
+  externalLoadN: notNegative,
+});
+
+/** Schema of a {@link LoadFactor}. */
+export const loadFactorSchema: z.ZodType<LoadFactor> = z.strictObject({
+  loadFactor: probability,
+  boltForceN: notNegative,
+  clampForceN: notNegative,
+  separationLoadN: notNegative,
+  findings,
+});
+
+/** Schema of the input of `frictionFromTest`. */
+export const frictionFromTestInputSchema: z.ZodType<Parameters<typeof frictionFromTest>[0]> = z.strictObject({
+  torqueNm: notNegativeRange,
+  preloadN: notNegativeRange,
+  threadTorqueNm: notNegativeRange.exactOptional(),
+  thread: threadSchema,
+  bearing: bearingSchema,
+});
+
+/** Schema of a {@link FrictionFromTest}. */
+export const frictionFromTestSchema: z.ZodType<FrictionFromTest> = z.strictObject({
+  totalFriction: limitsSchema,
+  nutFactor: limitsSchema,
+  threadFriction: limitsSchema.nullable(),
+  bearingFriction: limitsSchema.nullable(),
+  findings,
+});
+
+/** Schema of a {@link FrictionRange}. */
+export const frictionRangeSchema: z.ZodType<FrictionRange> = z.strictObject({
+  frictionClass: text,
+  minFriction: positive,
+  maxFriction: positive.nullable(),
+  friction: limitsSchema.nullable(),
+  standing: text,
+  ...deciding,
+});
+
+/** Schema of a {@link TighteningScatter}. */
+export const tighteningScatterSchema: z.ZodType<TighteningScatter> = z.strictObject({
+  bestN: limitsSchema,
+  worstN: limitsSchema,
+  minTighteningFactor: z.number().min(1),
+  maxTighteningFactor: z.number().min(1),
+  sources: texts,
+  dataEdition: text,
+});
+
+/** Schema of a {@link MinimumEngagement}. */
+export const minimumEngagementSchema: z.ZodType<MinimumEngagement> = z.strictObject({
+  engagementDiametersRatio: positive,
+  engagementMm: positive,
+  sources: texts,
+  dataEdition: text,
+});
+
+/** Schema of the input of `angleTightening`. */
+export const angleTighteningInputSchema: z.ZodType<Parameters<typeof angleTightening>[0]> = z.strictObject({
+  thread: threadSchema,
+  snugPreloadN: notNegative,
+  targetPreloadN: notNegative,
+  boltStiffnessNPerMm: positive,
+  memberStiffnessNPerMm: positive,
+  travelMm: notNegative.exactOptional(),
+});
+
+/** Schema of an {@link AngleTightening}. */
+export const angleTighteningSchema: z.ZodType<AngleTightening> = z.strictObject({
+  angleDeg: notNegative,
+  angleTurns: notNegative,
+  preloadNPerDeg: positive,
+  fiveDegreeRatio: positive.nullable(),
+  findings,
+});
+
+/** Schema of the input of `thermalPreload`. */
+export const thermalPreloadInputSchema: z.ZodType<Parameters<typeof thermalPreload>[0]> = z.strictObject({
+  preloadN: notNegative,
+  temperatureChangeKelvin: z.number().min(-500).max(500),
+  clampedLengthMm: positive,
+  boltExpansionPerKelvin: z.number(),
+  memberExpansionPerKelvin: z.number(),
+  boltStiffnessNPerMm: positive,
+  memberStiffnessNPerMm: positive,
+});
+
+/** Schema of a {@link ThermalPreload}. */
+export const thermalPreloadSchema: z.ZodType<ThermalPreload> = z.strictObject({
+  changeN: z.number(),
+  preloadAfterN: notNegative,
+  changeNPerKelvin: z.number(),
+  findings,
+});
+
+/** Schema of a {@link TorqueToHoldInput}. */
+export const torqueToHoldInputSchema: z.ZodType<TorqueToHoldInput> = z.strictObject({
+  neededPreloadN: positive,
+  ...rangeJoint,
+});
+
+/** Schema of a {@link TorqueToHold}. */
+export const torqueToHoldSchema: z.ZodType<TorqueToHold> = z.strictObject({
+  settingNm: positive,
+  torqueNm: limitsSchema,
+  preloadN: limitsSchema,
+  strength: strengthUseSchema.exactOptional(),
+  boltBears: z.boolean().nullable(),
+  ...deciding,
+});
+
+/** Schema of the input of `firstToFail`. */
+export const firstToFailInputSchema: z.ZodType<Parameters<typeof firstToFail>[0]> = z.strictObject({
+  thread: threadSchema,
+  propertyClass: text,
+  loadN: notNegative,
+  engagementMm: positive,
+  tappedShearStrengthMPa: positive,
+  boltShearStrengthMPa: positive.exactOptional(),
+  threadFriction: friction.exactOptional(),
+  bearing: bearingSchema.exactOptional(),
+  limitingPressureMPa: positive.exactOptional(),
+  ...limitDiameters,
+});
+
+const failureMode = z.enum([
+  'bolt-yields',
+  'bolt-breaks',
+  'tapped-thread-strips',
+  'bolt-thread-strips',
+  'head-sinks-in',
+]);
+
+/** Schema of a {@link FirstToFail}. */
+export const firstToFailSchema: z.ZodType<FirstToFail> = z.strictObject({
+  first: failureMode,
+  marginRatio: z.number().min(1),
+  modes: z.array(z.strictObject({ mode: failureMode, forceN: positive, reserveRatio: positive.nullable() })),
+  ...deciding,
+});

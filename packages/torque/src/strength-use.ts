@@ -24,7 +24,7 @@ export function strengthUse(
 ): StrengthUse {
   const stressAt = (corner: PreloadCorner): number => {
     const preloadN = (corner.torqueNm * 1000) / armsAt(corner).tightenMm;
-    return (preloadN / thread.stressAreaMm2) * Math.sqrt(1 + twistAt(thread, corner.threadFriction) ** 2);
+    return equivalentStress(thread, preloadN, corner.threadFriction);
   };
   // Stress rises with torque and falls with head friction; over thread friction it may turn.
   const over = (corner: PreloadCorner): number[] => {
@@ -48,6 +48,10 @@ export function strengthUse(
     },
   };
 }
+
+/** Equivalent stress of pull and twist in MPa while the bolt is tightened. @internal */
+export const equivalentStress = (thread: Thread, preloadN: number, threadFriction: number): number =>
+  (preloadN / thread.stressAreaMm2) * Math.sqrt(1 + twistAt(thread, threadFriction) ** 2);
 
 /** Root of 3 times shear over pull, which is linear in the thread friction. */
 const twistAt = (thread: Thread, threadFriction: number): number =>

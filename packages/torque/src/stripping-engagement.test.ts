@@ -24,6 +24,27 @@ describe('strippingEngagement', () => {
     expect(shearAreaPerLengthMm).toBeCloseTo(Math.PI * 22 * (7 / 8), 9);
   });
 
+  it('shears the thread of the bolt at the crests of the hole, three quarters of the pitch for basic sizes', () => {
+    // Basic profile: P/2 at the pitch line and (d2 - D1) tan 30 = P/4 more at the minor diameter of the nut.
+    const { shearAreaPerLengthMm } = strippingEngagement({ ...input, part: 'bolt' });
+    expect(shearAreaPerLengthMm).toBeCloseTo(Math.PI * input.thread.internalMinorDiameterMm * 0.75, 6);
+    const worn = strippingEngagement({ ...input, part: 'bolt', internalMinorDiameterMm: 21.2 });
+    expect(worn.shearAreaPerLengthMm).toBeLessThan(shearAreaPerLengthMm);
+  });
+
+  it('refuses limit diameters of the other part, which would do nothing', () => {
+    expect(refusal(() => strippingEngagement({ ...input, internalMinorDiameterMm: 21 })).path).toBe(
+      'internalMinorDiameterMm',
+    );
+    const bolt = { ...input, part: 'bolt' } as const;
+    expect(refusal(() => strippingEngagement({ ...bolt, internalPitchDiameterMm: 21 })).path).toBe(
+      'internalPitchDiameterMm',
+    );
+    expect(refusal(() => strippingEngagement({ ...bolt, externalPitchDiameterMm: 24 })).path).toBe(
+      'externalPitchDiameterMm',
+    );
+  });
+
   it('refuses diameters that leave no thread', () => {
     expect(refusal(() => strippingEngagement({ ...input, internalPitchDiameterMm: 24 })).path).toBe(
       'internalPitchDiameterMm',

@@ -6,10 +6,11 @@ import {
   type JointTorques,
   leverArms,
   type NutFactorJoint,
+  prevailingSpec,
   torquesOf,
 } from './joint.ts';
 
-const own: FieldSpecs = { preloadN: forceSpec };
+const own: FieldSpecs = { preloadN: forceSpec, prevailingTorqueNm: prevailingSpec };
 
 /** Torque for a preload, and where it goes. */
 export interface TorqueFromPreload extends JointTorques {
@@ -27,6 +28,7 @@ export interface TorqueFromPreload extends JointTorques {
  * round hole the mean (Do + Dh)/4 in the first two (collar of the handbook, VDI 2230) and 1/3 (Do^3 - Dh^3)/(Do^2 - Dh^2)
  * in the third, as its source has it; for a square hole the integral of r dA over the area that is left, by Simpson's
  * rule, for which no source gives a form. Loosening takes the sign of the lead angle the other way round.
+ * The prevailing torque of a locking element adds to both.
  *
  * Validity: F at least 0, friction above 0 to 1. A real joint's friction is a range, so use `preloadRange` to decide;
  * frictions outside 0.04 to 0.35 are a finding, a thread that unwinds by itself too.
@@ -37,7 +39,7 @@ export interface TorqueFromPreload extends JointTorques {
  * (26 mm) less radius.
  *
  * @param input - `preloadN` at least 0 in N; `thread`; `threadFriction`, `bearingFriction` above 0 to 1; `bearing` in mm;
- * `method`. With `method: 'nut-factor'` a `nutFactor` may stand in place of frictions and bearing.
+ * `method`; `prevailingTorqueNm` at least 0 in Nm (default 0). With `method: 'nut-factor'` a `nutFactor` may stand in place of frictions and bearing.
  * @returns Torques in Nm (loosening: below 0 when it unwinds by itself), nut factor, parts of the torque, findings.
  * @throws {@link DomainError} for a negative preload, friction outside the domain, a face that its hole leaves nothing
  * of, a thread whose sizes contradict each other, or unknown keys.
@@ -57,8 +59,14 @@ export interface TorqueFromPreload extends JointTorques {
  * @see Shigley (`shigley-9`), equation 8-26; VDI 2230 (`vdi-2230-2001-quoted`); Machinery's Handbook
  * (`machinerys-handbook-31`).
  */
-export function torqueFromPreload(input: { preloadN: number } & (FrictionJoint | NutFactorJoint)): TorqueFromPreload {
+export function torqueFromPreload(
+  input: { preloadN: number; prevailingTorqueNm?: number } & (FrictionJoint | NutFactorJoint),
+): TorqueFromPreload {
   checkJoint('torqueFromPreload', input, own);
   const arms = leverArms(input);
-  return { torqueNm: (input.preloadN * arms.tightenMm) / 1000, ...torquesOf(input, arms, input.preloadN) };
+  const { preloadN, prevailingTorqueNm = 0 } = input;
+  return {
+    torqueNm: (preloadN * arms.tightenMm) / 1000 + prevailingTorqueNm,
+    ...torquesOf(input, arms, preloadN, prevailingTorqueNm),
+  };
 }

@@ -8,6 +8,7 @@ export type TorqueFindingCode =
   | 'bottoms-when-pressed'
   | 'clamps-the-spindle'
   | 'exact-torque-assumed'
+  | 'fails-under-load'
   | 'few-turns-at-start'
   | 'fit-from-memory'
   | 'friction-unbounded'
@@ -30,6 +31,7 @@ export type TorqueFindingCode =
   | 'outside-class-sizes'
   | 'outside-stiffness-fit'
   | 'parts-come-apart'
+  | 'prevailing-not-overcome'
   | 'pull-at-the-grip'
   | 'runout-unknown'
   | 'self-loosening'
@@ -38,6 +40,7 @@ export type TorqueFindingCode =
   | 'spindle-thread-assumed'
   | 'square-hole-under-head'
   | 'stop-unknown'
+  | 'strips-before-bolt-breaks'
   | 'strips-under-load'
   | 'thermally-slack'
   | 'torque-is-no-measure-of-clamp'
@@ -123,4 +126,9 @@ export const messages: Readonly<Record<TorqueFindingCode, string>> = {
   'angle-too-fine':
     'Five degrees more or less are {sharePercent:0} % of the rise from snug: this bolt is too short and stiff to be tightened by angle.',
   'thermally-slack': 'The change of temperature takes up the whole preload: the joint is slack. Do not ride.',
+  'fails-under-load': 'The joint gives at {forceN:0} N, below the load of {loadN:0} N. Do not ride.',
+  'strips-before-bolt-breaks':
+    'The thread strips at {strippingForceN:0} N, before the bolt breaks at {breakingForceN:0} N: it fails inside the part and gives little warning.',
+  'prevailing-not-overcome':
+    'The torque of {torqueNm:1} Nm does not overcome the {prevailingTorqueNm:1} Nm of the locking element: nothing is clamped. Do not ride.',
 };
