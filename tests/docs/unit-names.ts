@@ -29,6 +29,8 @@ export const DIMENSIONLESS: Readonly<Record<string, string>> = {
   minutes: 'is its own unit',
   refused: 'row numbers',
   frictions: 'coefficients',
+  firstEdgeUnloading: 'times the load',
+  rockingLimit: 'times the load',
   pressReached: 'share of the travel, 0 to 1',
   mmPerUnit: 'mm per unit of the field whose path stands beside it',
   gain: 'in minutes, as the field minutes beside it',

@@ -10,8 +10,11 @@ export { clearanceFromPlay } from './clearance-from-play.ts';
 export { type ConeForces, coneForces } from './cone-forces.ts';
 export { faceAngleFromTaper } from './face-angle-from-taper.ts';
 export { type FlatFit, type FlatReading, fitFlats } from './fit-flats.ts';
+export { type LoadMargin, loadMargin, type SideMargin } from './load-margin.ts';
+export { crankTestLoad, type PedalLoad, type SquareOrientation } from './pedal-load.ts';
 export { type BorePlay, playFromClearance } from './play-from-clearance.ts';
 export { predictSeat } from './predict-seat.ts';
+export { type NeededPreload, preloadFor } from './preload-for.ts';
 export { type PressFit, pressFit } from './press-fit.ts';
 export type { Seat, SeatPrediction, SeatSensitivity, SeatVerdict } from './seat.ts';
 export {

@@ -11,7 +11,9 @@ import type { ChainlineShift, chainlineShift } from './chainline-shift.ts';
 import type { clearanceFromPlay } from './clearance-from-play.ts';
 import type { ConeForces, coneForces } from './cone-forces.ts';
 import type { FlatFit, FlatReading, fitFlats } from './fit-flats.ts';
+import type { LoadMargin, loadMargin, SideMargin } from './load-margin.ts';
 import type { BorePlay, playFromClearance } from './play-from-clearance.ts';
+import type { NeededPreload, preloadFor } from './preload-for.ts';
 import type { PressFit, pressFit } from './press-fit.ts';
 import type { Seat, SeatPrediction } from './seat.ts';
 import type { SeatDistribution, SeatDistributionInput } from './seat-distribution.ts';
@@ -250,6 +252,55 @@ export const pressFitSchema: z.ZodType<PressFit> = z.strictObject({
   plastic: z.boolean(),
   complianceFactors: z.strictObject({ armFactor: z.number(), spindleFactor: z.number() }).nullable(),
   boltTurns: z.number().min(0).exactOptional(),
+  findings,
+});
+
+const loadFields = {
+  spindle: spindleShapeSchema,
+  arm: armShapeSchema,
+  friction: measured(friction),
+  squareOrientation: z.enum(['corner-in-line', 'flat-in-line']),
+  load: z.strictObject({
+    pedalForceN: measured({ min: 0, max: 20000 }),
+    crankLengthMm: plain(crankLength),
+    overhangMm: plain({ min: 0, max: 200 }),
+    faceToSeatMm: plain({ min: 0, max: 100 }),
+    crankAngleDeg: plain({ min: -90, max: 90 }),
+  }),
+};
+const sideMarginSchema: z.ZodType<SideMargin> = z.strictObject({
+  torqueNm: limitsSchema,
+  bendingNm: limitsSchema,
+  firstEdgeUnloading: limitsOrNull,
+  rockingLimit: limitsOrNull,
+  loadedEdgePressureMPa: limitsOrNull,
+});
+
+/** Schema of the input of `loadMargin`. */
+export const loadMarginInputSchema: z.ZodType<InputOf<typeof loadMargin>> = z.strictObject({
+  ...loadFields,
+  axialForceN: measured(force),
+});
+
+/** Schema of a {@link LoadMargin}. */
+export const loadMarginSchema: z.ZodType<LoadMargin> = z.strictObject({
+  left: sideMarginSchema,
+  right: sideMarginSchema,
+  torsionLimitNm: limitsOrNull,
+  torsionLimitWithFrictionNm: limitsOrNull,
+  findings,
+});
+
+/** Schema of the input of `preloadFor`. */
+export const preloadForInputSchema: z.ZodType<InputOf<typeof preloadFor>> = z.strictObject({
+  ...loadFields,
+  firstEdgeUnloading: plain({ min: 0.01, max: 100 }),
+});
+
+/** Schema of a {@link NeededPreload}. */
+export const neededPreloadSchema: z.ZodType<NeededPreload> = z.strictObject({
+  leftAxialForceN: limitsOrNull,
+  rightAxialForceN: limitsOrNull,
   findings,
 });
 

@@ -74,6 +74,21 @@ const shapes = (of: Of) =>
     shape(of, spindle, spindleMore).map((value) => ({ spindle: value })),
     shape(of, arm, armMore).map((value) => ({ arm: value })),
   );
+const loadOf = joined(
+  shape(measured, { friction: [0, 1] }),
+  fc.record({
+    squareOrientation: fc.constantFrom('corner-in-line', 'flat-in-line'),
+    load: joined(
+      shape(measured, { pedalForceN: [0, 20000] }),
+      shape(plain, {
+        crankLengthMm: [50, 300],
+        overhangMm: [0, 200],
+        faceToSeatMm: [0, 100],
+        crankAngleDeg: [-90, 90],
+      }),
+    ),
+  }),
+);
 const strayKey = fc.oneof(
   { weight: 30, arbitrary: fc.constant({}) },
   { weight: 1, arbitrary: fc.constant({ unknownKey: 1 }) },
@@ -104,6 +119,20 @@ const cases: [string, (input: never) => unknown, z.ZodType, z.ZodType, fc.Arbitr
       maybe(pressingOf(measured), 'pressing'),
       fc.record({ samples: fc.constantFrom(100, 100, 100, 100.5, 99), seed: fc.nat(), keepSamples: fc.boolean() }),
     ),
+  ],
+  [
+    'loadMargin',
+    taper.loadMargin,
+    schemas.loadMarginInputSchema,
+    schemas.loadMarginSchema,
+    joined(shapes(measured), loadOf, shape(measured, { axialForceN: [0, 200000] })),
+  ],
+  [
+    'preloadFor',
+    taper.preloadFor,
+    schemas.preloadForInputSchema,
+    schemas.neededPreloadSchema,
+    joined(shapes(measured), loadOf, shape(plain, { firstEdgeUnloading: [0.01, 100] })),
   ],
   [
     'pressFit',

@@ -3,6 +3,7 @@ import {
   type Compliance,
   coneForces,
   faceAngleFromTaper,
+  loadMargin,
   type PressFit,
   predictSeat,
   pressFit,
@@ -172,6 +173,21 @@ function collarHelp(row: Row): Record<string, Cell> {
 
 const angleOf = (row: Row): Record<string, Cell> => faceAngleFromTaper({ taperRatio: numberIn(row, 'taperRatio') });
 
+function torqueLiftOff(row: Row): Record<string, Cell> {
+  const torsionLimitNm =
+    loadMargin({
+      spindle: { acrossFlatsAtEndMm: 12.6, faceAngleDeg: 2, flatLengthMm: 20, cornerDiameterMm: 16.5 },
+      arm: { acrossFlatsAtMouthMm: 12.6 + 28 * tangent(2), faceAngleDeg: 2, boreLengthMm: 15.5 },
+      axialForceN: 12000,
+      friction: numberIn(row, 'friction'),
+      squareOrientation: 'flat-in-line',
+      load: { pedalForceN: 0, crankLengthMm: 170, overhangMm: 0, faceToSeatMm: 0, crankAngleDeg: 0 },
+    }).torsionLimitWithFrictionNm?.nominal ?? Number.NaN;
+  const insideRows =
+    torsionLimitNm > numberIn(row, 'contactFullAtNm') && torsionLimitNm < numberIn(row, 'contactShrinksAtNm');
+  return { torsionLimitNm, insideRows };
+}
+
 export const adapters: Adapters = {
   'press-travel-fitted': (row) => {
     const { travelMm, normalForceN, stiffnessNPerMm } = pressOf(row);
@@ -198,6 +214,7 @@ export const adapters: Adapters = {
   'arm-compliance': (row) => ({ armFactor: sectionOf(row).complianceFactors?.armFactor ?? null }),
   'spindle-compliance': (row) => ({ spindleFactor: sectionOf(row).complianceFactors?.spindleFactor ?? null }),
   'spindle-compliance-bosses': (row) => ({ spindleFactor: sectionOf(row).complianceFactors?.spindleFactor ?? null }),
+  'torque-lift-off': torqueLiftOff,
   'corner-stress': (row) => {
     const { boreCornerStressMPa, contactPressureMPa } = sectionOf(row);
     return { stressRatio: (boreCornerStressMPa ?? Number.NaN) / (contactPressureMPa ?? Number.NaN) };

@@ -3,6 +3,7 @@ import { boltMessages } from './bolt.ts';
 import { chainlineMessages } from './chainline.ts';
 import { distributionMessages } from './distribution.ts';
 import { flatsMessages } from './flats.ts';
+import { loadMessages } from './load.ts';
 import { playMessages } from './play.ts';
 import { pressMessages } from './press.ts';
 import { ringsMessages } from './rings.ts';
@@ -14,6 +15,7 @@ export const messages: Messages = {
   ...chainlineMessages,
   ...distributionMessages,
   ...flatsMessages,
+  ...loadMessages,
   ...playMessages,
   ...pressMessages,
   ...ringsMessages,
