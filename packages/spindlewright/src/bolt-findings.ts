@@ -31,6 +31,9 @@ export function boltFindings(job: Job, press: PressPlan, record: InterfaceRecord
   if (thread.hand === 'left') {
     findings.push(say('left-hand-fixing', 'note', { thread: thread.designation }, 'fixing.thread'));
   }
+  if (fixing.washerThicknessMm === undefined && fixing.head !== 'flanged') {
+    findings.push(say('washer-not-read', 'caution', {}, 'fixing.washerThicknessMm'));
+  }
   if (lengthChecked) return findings;
   const { spindleThread, washerThicknessMm, head } = fixing;
   if (spindleThread !== undefined && threadFor(spindleThread).designation !== thread.designation) {

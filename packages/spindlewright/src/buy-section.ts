@@ -1,4 +1,4 @@
-import { listActions } from '@spindlewright/diagnosis';
+import { type ActionId, listActions } from '@spindlewright/diagnosis';
 import type { InterfaceRecord } from '@spindlewright/interfaces';
 import type { DiagnosisPart } from './diagnosis-part.ts';
 import type { Job } from './job.ts';
@@ -16,10 +16,12 @@ export function buySection(
   records: JobRecords,
   fails: { seat: boolean; bolt: boolean },
 ): Section[] {
-  const action = diagnosis?.result.action;
+  const own = partOf(diagnosis?.result.action);
+  const condemned = ['arm', 'spindle', 'arm-and-spindle'].includes(own);
   const needed = new Set([
-    listActions().find(({ id }) => id === action)?.part ?? 'none',
-    ...(fails.seat ? ['arm-or-spindle'] : []),
+    own,
+    // A part that is condemned is replaced whatever the seat says; only else either of the pair may stay.
+    ...(fails.seat && !condemned ? ['arm-or-spindle'] : []),
     ...(fails.bolt ? ['fixing'] : []),
   ]);
   const asks = (parts: readonly string[]): boolean => parts.some((part) => needed.has(part));
@@ -32,6 +34,7 @@ export function buySection(
       : []),
     ...(asks(['fixing', ...ARM_PARTS]) ? fixingRows(job, records.spindle) : []),
   ];
+  rows.push(...otherSideRows(job, diagnosis, records));
   if (rows.length === 0) return [];
   return [
     {
@@ -46,6 +49,23 @@ export function buySection(
         },
       ],
     },
+  ];
+}
+
+const partOf = (action: ActionId | undefined): string => listActions().find(({ id }) => id === action)?.part ?? 'none';
+
+/** What the other end of the spindle needs, when it was compared and is condemned. */
+function otherSideRows(job: Job, diagnosis: DiagnosisPart | undefined, records: JobRecords): string[][] {
+  const comparison = diagnosis?.comparison;
+  if (comparison === undefined) return [];
+  const side = job.side === 'drive' ? ('non-drive' as const) : ('drive' as const);
+  const result = side === 'drive' ? comparison.drive : comparison.nonDrive;
+  const part = partOf(result.action);
+  return [
+    ...(ARM_PARTS.includes(part) ? armRows({ ...job, side }, records.spindle, 'other side, arm') : []),
+    ...(part === 'fixing'
+      ? fixingRows(job, records.spindle).map(([, ...rest]) => ['other side, bolt or nut', ...rest])
+      : []),
   ];
 }
 

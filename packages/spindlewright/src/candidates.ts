@@ -73,7 +73,10 @@ export function candidatesSection(candidates: readonly JudgedCandidate[], drawBe
         },
         ...(drawBest
           ? [
-              { kind: 'paragraph' as const, text: `Drawn: ${best.name}.` },
+              {
+                kind: 'paragraph' as const,
+                text: `Drawn: ${best.name}, as it would sit${best.state === 'fits' ? '' : '; it is not to be fitted'}.`,
+              },
               { kind: 'drawing' as const, ...best.seat.drawing },
             ]
           : []),

@@ -1,5 +1,6 @@
 import { type DomainIssue, hardLimits } from '@spindlewright/quantity';
-import type { Job, Reading } from './job.ts';
+import type { ArmReadings, Job, Reading, SpindleReadings } from './job.ts';
+import { plainText } from './plain-text.ts';
 
 /** Pairs of fields where the first may not lie wholly above the second. */
 type Order = readonly [path: string, value: Reading | undefined, otherPath: string, other: Reading | undefined];
@@ -7,14 +8,10 @@ type Order = readonly [path: string, value: Reading | undefined, otherPath: stri
 /** Finds fields of a job that cannot both be true. @internal */
 export function contradictions(job: Job): DomainIssue[] {
   const { spindle = {}, arm = {} } = job;
-  const seat = arm.boltSeatFromMouthMm;
   const orders: Order[] = [
     ['spindle.flatLengthMm', spindle.flatLengthMm, 'spindle.shoulderFromEndMm', spindle.shoulderFromEndMm],
     ['spindle.endChamferMm', spindle.endChamferMm, 'spindle.flatLengthMm', spindle.flatLengthMm],
-    ['arm.mouthChamferMm', arm.mouthChamferMm, 'arm.boreLengthMm', arm.boreLengthMm],
-    ['arm.seatIntrusionMm', arm.seatIntrusionMm, 'arm.boltSeatFromMouthMm', seat],
-    ['trialFit.endGapMm', job.trialFit?.endGapMm, 'arm.boltSeatFromMouthMm', seat],
-    ['trialFit.shoulderGapMm', job.trialFit?.shoulderGapMm, 'spindle.shoulderFromEndMm', spindle.shoulderFromEndMm],
+    ...armOrders(arm, job.trialFit, spindle, ''),
   ];
   const issues = orders.flatMap(orderIssue);
   issues.push(...trialFitIssues(job.trialFit, 'trialFit'));
@@ -22,16 +19,7 @@ export function contradictions(job: Job): DomainIssue[] {
     const at = `candidates[${index}]`;
     issues.push(...trialFitIssues(candidate.trialFit, `${at}.trialFit`));
     if (candidate.name.trim() === '') issues.push({ path: `${at}.name`, received: '""', allowed: 'some words' });
-    const { boltSeatFromMouthMm, mouthChamferMm, boreLengthMm } = candidate.arm ?? {};
-    issues.push(
-      ...orderIssue([
-        `${at}.trialFit.endGapMm`,
-        candidate.trialFit?.endGapMm,
-        `${at}.arm.boltSeatFromMouthMm`,
-        boltSeatFromMouthMm,
-      ]),
-      ...orderIssue([`${at}.arm.mouthChamferMm`, mouthChamferMm, `${at}.arm.boreLengthMm`, boreLengthMm]),
-    );
+    issues.push(...armOrders(candidate.arm ?? {}, candidate.trialFit, spindle, `${at}.`).flatMap(orderIssue));
   }
   if (job.measurements !== undefined && job.observations === undefined) {
     issues.push({
@@ -55,13 +43,21 @@ export function contradictions(job: Job): DomainIssue[] {
     });
   }
   for (const key of ['title', 'bike'] as const) {
-    if (job[key].trim() === '') issues.push({ path: key, received: JSON.stringify(job[key]), allowed: 'some words' });
+    if (plainText(job[key]).trim() === '')
+      issues.push({ path: key, received: JSON.stringify(job[key]), allowed: 'some words' });
   }
   if (!isCalendarDate(job.date)) {
     issues.push({ path: 'date', received: JSON.stringify(job.date), allowed: 'a date of the calendar, YYYY-MM-DD' });
   }
   return issues;
 }
+
+const armOrders = (arm: ArmReadings, trialFit: Job['trialFit'], spindle: SpindleReadings, at: string): Order[] => [
+  [`${at}arm.mouthChamferMm`, arm.mouthChamferMm, `${at}arm.boreLengthMm`, arm.boreLengthMm],
+  [`${at}arm.seatIntrusionMm`, arm.seatIntrusionMm, `${at}arm.boltSeatFromMouthMm`, arm.boltSeatFromMouthMm],
+  [`${at}trialFit.endGapMm`, trialFit?.endGapMm, `${at}arm.boltSeatFromMouthMm`, arm.boltSeatFromMouthMm],
+  [`${at}trialFit.shoulderGapMm`, trialFit?.shoulderGapMm, 'spindle.shoulderFromEndMm', spindle.shoulderFromEndMm],
+];
 
 function trialFitIssues(trialFit: Job['trialFit'], path: string): DomainIssue[] {
   if (trialFit === undefined || Object.values(trialFit).some((gap) => gap !== undefined)) return [];

@@ -15,11 +15,14 @@ export function candidatesDecision(
   if (fitting !== '') {
     return {
       headline: `Fits this spindle by its trial fit: ${fitting}.`,
-      forOwner: ['An arm that fits the spindle is at hand.', 'It is pressed to the stated torque and measured again.'],
+      forOwner: [
+        'An arm that fits the spindle is at hand.',
+        'It is tightened to the stated torque, measured again, and only then ridden.',
+      ],
     };
   }
   return {
-    headline: `None of the arms at hand is known to fit.${open === '' ? '' : ` Still open: ${open}.`} Do not press any of them before.`,
+    headline: `None of the arms at hand is known to fit.${open === '' ? '' : ` Still open: ${open}.`} Do not press any of them before that is known.`,
     forOwner: ['No arm at hand is known to fit this spindle yet.', 'Until one is found the bike is not to be ridden.'],
   };
 }

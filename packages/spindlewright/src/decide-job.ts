@@ -11,7 +11,7 @@ import type { Problem } from './problem.ts';
 import type { FitState } from './sheet.ts';
 import { STATE_WORDS } from './sheet.ts';
 import type { TighteningPart } from './tightening-part.ts';
-import { tighteningProblems } from './tightening-problems.ts';
+import { tighteningProblems, torqueIsDoubted } from './tightening-problems.ts';
 
 /** The answer of a whole job. */
 export interface JobDecision {
@@ -35,6 +35,9 @@ export interface Known {
 /** Actions after which the arm or spindle at hand is not used again. */
 const CONDEMNING: readonly ActionId[] = ['replace-arm', 'replace-spindle', 'replace-both', 'fit-matching-part'];
 
+/** Actions on what both ends have in common. */
+const SHARED_ACTIONS: readonly ActionId[] = ['service-bearing', 'look-elsewhere'];
+
 /** Joins diagnosis, both sides, seat, bolt and candidates into one answer: the gravest leads, none is left out. @internal */
 export function decideJob(known: Known): JobDecision {
   const { diagnosis, seat, tightening } = known;
@@ -54,12 +57,17 @@ export function decideJob(known: Known): JobDecision {
     problems.length > 0 ||
     (diagnosis === undefined && seat === undefined);
   const missing = state === 'cannot-tell' ? missingOf(known) : undefined;
-  const calm = joint === undefined || joint.grave ? [] : [joint.problem.headline];
+  const rideAnyway = diagnosis?.result.action === 'ride';
+  const calm = joint === undefined || joint.grave || (doNotRide && rideAnyway) ? [] : [joint.problem.headline];
   const fallback = seat === undefined ? candidatesDecision(known.candidates) : undefined;
   const said = [...problems.map(({ headline }) => headline), ...calm];
   if (said.length === 0) said.push(fallback?.headline ?? seat?.headline ?? '');
   if (doNotRide && !said.some((line) => /not ride|not to be ridden/i.test(line))) {
-    said.push('Not to be ridden until this is done and checked.');
+    said.push(
+      diagnosis === undefined && seat === undefined
+        ? 'Not to be ridden until an arm is pressed on and checked.'
+        : 'Not to be ridden until this is done and checked.',
+    );
   }
   if (!doNotRide && diagnosis !== undefined) said.push('Nothing that was told speaks against riding.');
   return {
@@ -72,30 +80,43 @@ export function decideJob(known: Known): JobDecision {
   };
 }
 
-function stateOf({ diagnosis, seat, tightening }: Known): FitState {
+function stateOf({ diagnosis, seat, tightening, candidates }: Known): FitState {
   const action = diagnosis?.result.action;
-  if (tightening.fixing?.state === 'does-not-fit' || seat?.state === 'does-not-fit') return 'does-not-fit';
+  const boltStop = tightening.findings.some(
+    ({ severity, code }) => severity === 'stop' && code !== 'bolt-class-too-weak',
+  );
+  if (boltStop || seat?.state === 'does-not-fit') return 'does-not-fit';
   if (action !== undefined && CONDEMNING.includes(action)) return 'does-not-fit';
-  if (seat === undefined || seat.state === 'cannot-tell' || tightening.fixing?.state === 'cannot-tell') {
-    return 'cannot-tell';
-  }
-  return 'fits';
+  if (seat === undefined) return diagnosis === undefined ? candidatesState(candidates) : 'cannot-tell';
+  const open = action === 'remove-and-inspect' || torqueIsDoubted(tightening);
+  return open || seat.state === 'cannot-tell' || tightening.fixing?.state === 'cannot-tell' ? 'cannot-tell' : 'fits';
 }
 
 function missingOf({ seat, tightening, candidates }: Known): string | undefined {
+  if (torqueIsDoubted(tightening)) return 'partMakerTorqueNm';
   if (seat?.missingFact !== undefined) return seat.missingFact;
   const { fixing } = tightening;
   if (fixing?.state === 'cannot-tell' && fixing.missing !== null) return `fixing.${fixing.missing}`;
   if (seat !== undefined) return undefined;
-  return candidates.find(({ missingFact }) => missingFact !== undefined)?.missingFact ?? 'trialFit.endGapMm';
+  const open = candidates.findIndex(({ missingFact }) => missingFact !== undefined);
+  return open < 0 ? 'trialFit.endGapMm' : `candidates[${open}].${candidates[open]?.missingFact}`;
+}
+
+/** What the candidates come to together: one that fits is enough. */
+function candidatesState(candidates: readonly JudgedCandidate[]): FitState {
+  if (candidates.some(({ state }) => state === 'fits')) return 'fits';
+  return candidates.length > 0 && candidates.every(({ state }) => state === 'does-not-fit')
+    ? 'does-not-fit'
+    : 'cannot-tell';
 }
 
 function answerOf({ diagnosis, seat, tightening }: Known, state: FitState, doNotRide: boolean): string {
   const partsFail = seat?.state === 'does-not-fit' || tightening.fixing?.state === 'does-not-fit';
   if (partsFail) return STATE_WORDS['does-not-fit'];
+  if (diagnosis?.result.doNotRide === true) return 'Do not ride yet';
   if (seat?.state === 'cannot-tell') return STATE_WORDS['cannot-tell'];
-  if (doNotRide) return diagnosis === undefined && state === 'cannot-tell' ? STATE_WORDS[state] : 'Do not ride yet';
-  return diagnosis === undefined ? STATE_WORDS[state] : 'May be ridden';
+  if (diagnosis !== undefined) return doNotRide ? 'Do not ride yet' : 'May be ridden';
+  return state === 'fits' && doNotRide && seat !== undefined ? 'Do not ride yet' : STATE_WORDS[state];
 }
 
 function otherSideProblems({ job, diagnosis }: Known): Problem[] {
@@ -104,10 +125,8 @@ function otherSideProblems({ job, diagnosis }: Known): Problem[] {
   const other = job.side === 'drive' ? 'non-drive' : 'drive';
   const result = other === 'drive' ? comparison.drive : comparison.nonDrive;
   // A bearing or a noise belongs to both ends and is told once, with this side.
-  const shared = result.action === 'service-bearing' || result.action === 'look-elsewhere';
-  // An end of which too little was told to let it ride is no fault found; riding is decided by both ends all the same.
-  const nothingFound = result.conditions[0]?.id === 'sound';
-  if (!result.doNotRide || shared || nothingFound) return [];
+  const shared = result.action === diagnosis?.result.action && SHARED_ACTIONS.includes(result.action);
+  if (!result.doNotRide || shared) return [];
   const { problem } = jointProblem(result);
   return [
     {
@@ -125,22 +144,36 @@ function ownerWords(
   doNotRide: boolean,
 ): string[] | undefined {
   const condition = diagnosis?.result.conditions[0]?.id;
-  const [first, second] = problems.filter(({ sameAs }) => sameAs === undefined || sameAs !== condition);
+  const told = problems.filter(({ sameAs }) => sameAs === undefined || sameAs !== condition);
+  const [first, second] = told;
   if (first !== undefined && second !== undefined) {
-    return [first.owner, `Beside that: ${lowered(second.owner)}`, 'All of it is put right before the bike is ridden.'];
+    const more =
+      told.length > 2
+        ? ` There ${told.length === 3 ? 'is one more thing' : `are ${told.length - 2} more things`}.`
+        : '';
+    return [
+      first.owner,
+      `Beside that: ${lowered(second.owner)}${more}`,
+      'All of it is put right before the bike is ridden.',
+    ];
   }
   const only = first ?? joint;
   if (only === undefined) return undefined;
-  const ride = doNotRide ? 'until that is done the bike is not to be ridden' : 'the bike may be ridden meanwhile';
-  return [only.owner, `${only.remedy}; ${ride}.`, ...(diagnosis === undefined ? [] : [causeWords(diagnosis.result)])];
+  const ride = doNotRide ? 'until that is done the bike is not to be ridden' : 'the bike may be ridden';
+  const cause = only === joint && diagnosis !== undefined ? causeWords(diagnosis.result, doNotRide) : [];
+  return [only.owner, `${only.remedy}; ${ride}.`, ...cause];
 }
 
-function causeWords(result: Diagnosis): string {
+function causeWords(result: Diagnosis, doNotRide: boolean): string[] {
   const [cause] = result.causes;
-  if (cause === undefined || cause.id === 'none') return 'Nothing points to a fault of parts or fitting.';
+  if (cause === undefined) return [];
+  if (cause.id === 'none') {
+    const sure = !doNotRide && cause.probability >= jobDefaults.plainStatement.value;
+    return sure ? ['Nothing points to a fault of parts or fitting.'] : [];
+  }
   return cause.probability >= jobDefaults.worthNamingCause.value
-    ? `How it came about, most likely: ${words[`cause-${cause.id}`]}.`
-    : 'How it came about cannot be told from what was found.';
+    ? [`How it came about, most likely: ${words[`cause-${cause.id}`]}.`]
+    : ['How it came about cannot be told from what was found.'];
 }
 
 const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

@@ -41,7 +41,7 @@ export function decideSeat(job: Job, seat: SeatPart): SeatDecision {
   if (readingsDisagree(seat)) {
     return told(
       'cannot-tell',
-      'The readings of the two parts contradict each other: one of them is wrong. Measure again; do not press before.',
+      'The readings of the two parts contradict each other: one of them is wrong. Measure again, and do not press the arm before.',
       ['What was measured on the two parts cannot all be true.', 'What is done: it is measured again.'],
       'trialFit.shoulderGapMm',
     );
@@ -51,7 +51,10 @@ export function decideSeat(job: Job, seat: SeatPart): SeatDecision {
     return told(
       'cannot-tell',
       'At this torque and friction the boss round the hole would give way: find out the right torque and the alloy first. Do not press it before; do not ride it.',
-      ['The torque that was named is more than this arm stands.', 'What is done: the right torque is found out first.'],
+      [
+        `The torque that was ${job.partMakerTorqueNm === undefined ? 'taken' : 'named'} may be more than this arm stands.`,
+        'What is done: the right torque is found out first.',
+      ],
       job.partMakerTorqueNm === undefined ? 'partMakerTorqueNm' : 'arm.yieldStrengthMPa',
     );
   }
@@ -71,7 +74,7 @@ export function decideSeat(job: Job, seat: SeatPart): SeatDecision {
     const cause = lead.basis === 'published-set' ? 'By published sizes alone' : 'By the readings, if not for certain,';
     return told(
       'cannot-tell',
-      `${cause} ${why.headline}${share}. What decides: ${pathWords(missing)}. Do not press it before; do not ride it.`,
+      `${cause} ${why.headline}${share}. What decides: ${pathWords(missing)}. Do not press the arm before that is known; do not ride it.`,
       ['Whether this arm fits cannot be told yet, and it may well not.', 'What is done: it is measured further.'],
       missing,
     );
@@ -92,7 +95,7 @@ export function decideSeat(job: Job, seat: SeatPart): SeatDecision {
   }
   return told(
     'cannot-tell',
-    `By the ${basisWords[lead.basis]}: ${room}, too wide to decide. What decides: ${pathWords(missing)}. Do not press before.`,
+    `By the ${basisWords[lead.basis]}: ${room}, too wide to decide. What decides: ${pathWords(missing)}. Do not press the arm before that is known.`,
     ['Whether this arm fits cannot be told from what is known.', 'What is done: one more fact is found out first.'],
     missing,
   );
@@ -117,9 +120,7 @@ function missingReading(job: Job, { lead }: SeatPart): string {
   if (job.trialFit?.[tighter] === undefined) return `trialFit.${tighter}`;
   if (job.arm?.yieldStrengthMPa === undefined) return 'arm.yieldStrengthMPa';
   if (job.partMakerTorqueNm === undefined) return 'partMakerTorqueNm';
-  const top = lead.prediction.sensitivity.find(
-    ({ path, effectMm }) => Math.abs(effectMm) > 0 && !path.startsWith('pressing.'),
-  );
+  const top = lead.prediction.sensitivity.find(({ effectMm }) => Math.abs(effectMm) > 0);
   return top?.path ?? `trialFit.${tighter}`;
 }
 

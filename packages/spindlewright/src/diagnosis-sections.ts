@@ -47,7 +47,7 @@ function whatIsWrong({ result }: DiagnosisPart): Section {
   if (evidence.length > 0) {
     blocks.push({ kind: 'list', ordered: false, items: evidence.map(({ message }) => message) });
   }
-  if (result.contradictions.length > 0) blocks.push({ kind: 'findings', findings: result.contradictions });
+  if (result.contradictions.length > 0) blocks.push({ kind: 'findings', findings: forReader(result.contradictions) });
   return { id: 'diagnosis', title: 'What is wrong, and why', blocks };
 }
 
@@ -112,7 +112,9 @@ function bothSides(job: Job, { comparison }: DiagnosisPart): Section[] {
                 ? `At both ends at once: ${word(`action-${comparison.action}`)}.`
                 : `See to the ${comparison.firstSide} side first: ${word(`action-${comparison.action}`)}.`,
         },
-        ...(comparison.findings.length === 0 ? [] : [{ kind: 'findings' as const, findings: comparison.findings }]),
+        ...(comparison.findings.length === 0
+          ? []
+          : [{ kind: 'findings' as const, findings: forReader(comparison.findings) }]),
       ],
     },
   ];
@@ -136,8 +138,6 @@ export function diagnosisFindings(job: Job, { result, comparison }: DiagnosisPar
   const own = [...result.cautions, ...result.findings];
   if (comparison === undefined) return own;
   const other = job.side === 'drive' ? comparison.nonDrive : comparison.drive;
-  // An end of which nothing bad was found adds no cautions of its own; too little told of it is no fault.
-  if (other.conditions[0]?.id === 'sound') return own;
   const said = new Set(own.map(({ code }) => code));
   const side = job.side === 'drive' ? 'non-drive' : 'drive';
   const fromThere = other.cautions.filter(({ code, severity }) => severity === 'stop' || !said.has(code));

@@ -28,10 +28,15 @@ export function fixingPlan(job: Job, press: PressPlan, seat: SeatPart | undefine
     ...(fixing.head === undefined ? {} : { head: fixing.head }),
     endGapMm,
     travelMm: seat === undefined ? NONE : seat.lead.prediction.travelMm,
-    bearing: {
-      outerDiameterMm: bearingOf(job, press.thread).outerDiameterMm,
-      squareHoleMm: jobDefaults.squareUnderHead.value,
-    },
+    // A washer that nobody looked for is not missing: only what was read can fail.
+    ...(fixing.washerThicknessMm === undefined && fixing.head !== 'flanged'
+      ? {}
+      : {
+          bearing: {
+            outerDiameterMm: bearingOf(job, press.thread).outerDiameterMm,
+            squareHoleMm: jobDefaults.squareUnderHead.value,
+          },
+        }),
   });
 }
 

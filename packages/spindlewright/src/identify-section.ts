@@ -1,4 +1,5 @@
 import type { JobRecords } from './records-of.ts';
+import { recordWords } from './seat-words.ts';
 import type { Section } from './sheet.ts';
 
 /** The section that says which taper the spindle is likely to be. @internal */
@@ -13,7 +14,10 @@ export function identifySection({ identification }: JobRecords): Section[] {
           kind: 'table',
           caption: 'From the readings, against every published set of sizes',
           head: ['interface', 'probability'],
-          rows: identification.candidates.map(({ id, probability }) => [id, `${(100 * probability).toFixed(0)} %`]),
+          rows: identification.candidates.map(({ id, probability }) => [
+            recordWords[id] ?? id,
+            `${(100 * probability).toFixed(0)} %`,
+          ]),
         },
         ...(identification.next === undefined || identification.next === null
           ? []

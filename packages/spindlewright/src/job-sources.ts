@@ -54,11 +54,17 @@ function inWords(value: number | string): number | string {
   const tables: Readonly<Record<string, string>>[] = [verdictWords, recordWords];
   const found = tables.find((table) => Object.hasOwn(table, value))?.[value];
   if (found !== undefined) return found;
-  const action = diagnosisMessages[`action-${value}`];
-  if (action !== undefined) return action;
-  if (diagnosisMessages[`check-${value}`] !== undefined) return value.replaceAll('-', ' ');
+  for (const kind of ['action', 'condition', 'cause', 'beside']) {
+    const text = diagnosisMessages[`${kind}-${value}`];
+    if (text !== undefined) return text;
+  }
+  // Names of checks and of their outcomes read well once their hyphens are gone.
+  if (diagnosisMessages[`check-${value}`] !== undefined || OUTCOMES.test(value)) return value.replaceAll('-', ' ');
   return pathWords(value);
 }
+
+/** Words joined by hyphens, as outcomes of checks are named. */
+const OUTCOMES = /^[a-z]+(-[a-z]+)+$/;
 
 const RANK = { stop: 0, caution: 1, note: 2 } as const;
 

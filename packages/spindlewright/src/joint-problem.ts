@@ -12,12 +12,21 @@ export function jointProblem(result: Diagnosis): { problem: Problem; grave: bool
   const elsewhere = result.action === 'service-bearing' || result.action === 'look-elsewhere';
   const named = elsewhere && beside.length > 0;
   const what = named ? beside.join(' and ') : (words[`condition-${condition?.id}`] ?? '');
-  const probability = named ? 1 : (condition?.probability ?? 0);
+  const leastBeside = Math.min(
+    1,
+    ...result.besides.map(({ probability }) => probability).filter((p) => p >= jobDefaults.evenChance.value),
+  );
+  const probability = named ? leastBeside : (condition?.probability ?? 0);
   const action = words[`action-${result.action}`] ?? result.action;
+  // "Sound" on a sheet that says not to ride would reassure where nothing is sure enough.
+  const unsure = result.doNotRide && !named && condition?.id === 'sound';
+  const said = unsure
+    ? `No fault was found for certain, but it is not sure enough to ride (${Math.floor(probability * 100)} in 100 that the joint is sound).`
+    : hedged(what, probability);
   return {
     problem: {
-      headline: `${hedged(what, probability)} What to do: ${action}.`,
-      owner: hedged(what, probability),
+      headline: result.action === 'ride' ? said : `${said} What to do: ${action}.`,
+      owner: said,
       remedy: remedyOf(result.action),
     },
     grave: result.doNotRide,
@@ -32,6 +41,7 @@ function hedged(what: string, probability: number): string {
 }
 
 function remedyOf(action: ActionId): string {
+  if (action === 'ride') return 'Nothing needs doing on it';
   const part = listActions().find(({ id }) => id === action)?.part ?? 'none';
   if (part === 'none' || part === 'seat') return `What is done: ${words[`action-${action}`] ?? action}`;
   if (part === 'bearing') return 'What is done: the bearing is serviced';

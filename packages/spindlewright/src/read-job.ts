@@ -91,15 +91,23 @@ const UNIT_OF_SUFFIX = [
   ['ForceN', 'N'],
 ] as const;
 
-function resolveUnits(value: unknown, path: string, issues: DomainIssue[]): unknown {
-  if (Array.isArray(value)) return value.map((item, index) => resolveUnits(item, `${path}[${index}]`, issues));
+/** Deeper than any job; a file nested without end would exhaust the stack. */
+const DEEPEST = 20;
+
+function resolveUnits(value: unknown, path: string, issues: DomainIssue[], depth = 0): unknown {
+  if (depth > DEEPEST) {
+    issues.push({ path: path.slice(0, 60), received: 'something nested too deeply', allowed: 'the fields of a job' });
+    return null;
+  }
+  if (Array.isArray(value))
+    return value.map((item, index) => resolveUnits(item, `${path}[${index}]`, issues, depth + 1));
   if (typeof value !== 'object' || value === null) return value;
   // fromEntries defines own properties, so that a key such as __proto__ stays data and is refused as unknown.
   return Object.fromEntries(
     Object.entries(value).map(([key, item]) => {
       const at = path === '' ? key : `${path}.${key}`;
       const unit = UNIT_OF_SUFFIX.find(([suffix]) => key.endsWith(suffix))?.[1];
-      if (unit === undefined || typeof item !== 'string') return [key, resolveUnits(item, at, issues)];
+      if (unit === undefined || typeof item !== 'string') return [key, resolveUnits(item, at, issues, depth + 1)];
       return [key, readText(item, unit, at, issues)];
     }),
   );

@@ -76,7 +76,7 @@ const PATH_WORDS: Readonly<Record<string, string>> = {
   'trialFit.endGapMm': 'the end gap, bolt seat to spindle end, with the arm pushed on by hand',
   'trialFit.shoulderGapMm': 'the shoulder gap, arm to wall or run-out, with the arm pushed on by hand',
   partMakerTorqueNm: 'the torque that the part maker asks for',
-  'pressing.axialForceN': 'the bolt force (torque and its friction)',
+  'pressing.axialForceN': "the bolt force (the part maker's torque, and what is on thread and head)",
   'pressing.friction': 'the friction of the flats',
   'pressing.materials.arm.yieldStrengthMPa': 'the alloy of the arm',
   'arm.yieldStrengthMPa': 'the alloy of the arm (ask the part maker for its yield strength)',

@@ -4,7 +4,7 @@ export const sheetCss = `
 @media (prefers-color-scheme:dark){:root{--ink:#e8e6df;--soft:#a9b0b3;--paper:#15191b;--rule:#3c4448;--panel:#1e2427;--stop:#ff9a86;--caution:#f0c069;--note:#8cc4ea;--fits:#86d3a3}}
 @media print{:root{--ink:#000;--soft:#333;--paper:#fff;--rule:#999;--panel:#fff;--stop:#7a1a0c;--caution:#5c3d00;--note:#173f5a;--fits:#0f4526}}
 *{box-sizing:border-box}
-body{margin:0;background:var(--paper);color:var(--ink);font:16px/1.5 system-ui,sans-serif}
+body{margin:0;background:var(--paper);color:var(--ink);font:16px/1.5 system-ui,sans-serif;overflow-wrap:anywhere}
 main{max-width:48rem;margin:0 auto;padding:1rem}
 h1{font-size:1.5rem;line-height:1.2;margin:.1rem 0 .8rem}
 h2{font-size:1.05rem;margin:1.8rem 0 .5rem;padding-bottom:.2rem;border-bottom:1px solid var(--rule)}

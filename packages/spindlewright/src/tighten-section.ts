@@ -16,7 +16,7 @@ const TITLES: Readonly<Record<PlanMode, string>> = {
 };
 
 const LEADS: Readonly<Partial<Record<PlanMode, string>>> = {
-  later: 'Only after that: with the right parts, cleaned, and with both gaps measured at the trial fit.',
+  later: 'Only after what stands above is done: with the right parts, and with both gaps measured at the trial fit.',
   reckoned: 'This is no instruction: do not tighten this pair.',
 };
 

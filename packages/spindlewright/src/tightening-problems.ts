@@ -2,10 +2,31 @@ import type { Problem } from './problem.ts';
 import { pathWords } from './seat-words.ts';
 import type { TighteningPart } from './tightening-part.ts';
 
+/** The strongest class of ISO 898-1; no bolt of the trade is stronger. */
+const STRONGEST_CLASS = '12.9';
+
+/** True when the part maker's torque is so far from the trade that its unit is doubted. @internal */
+export const torqueIsDoubted = ({ findings }: Pick<TighteningPart, 'findings'>): boolean =>
+  findings.some(({ code }) => code === 'torque-far-from-trade');
+
 /** What keeps the bolt from doing its work: each stop of the tightening reaches the answer. @internal */
 export function tighteningProblems({ fixing, strength, findings }: TighteningPart): Problem[] {
   const problems: Problem[] = [];
-  if (strength.state === 'exceeded') {
+  if (torqueIsDoubted({ findings })) {
+    problems.push({
+      headline:
+        'The torque that was named is far from what the trade uses for this joint: look it up again before tightening.',
+      owner: 'The torque that was named for this joint cannot be right.',
+      remedy: 'What is done: the torque is looked up',
+    });
+  }
+  if (strength.state === 'exceeded' && strength.propertyClass === STRONGEST_CLASS) {
+    problems.push({
+      headline: `Not even a bolt of class ${STRONGEST_CLASS} stands this torque: look the torque and the thread up again.`,
+      owner: 'No bolt of this size stands the torque that was named.',
+      remedy: 'What is done: the torque is looked up',
+    });
+  } else if (strength.state === 'exceeded') {
     problems.push({
       headline: `The bolt is of class ${strength.propertyClass}, too weak for the torque: fit a stronger one before tightening.`,
       owner: 'The bolt that is there is too weak for the torque that the joint needs.',

@@ -65,6 +65,59 @@ describe('the gravest of what a job knows leads its answer', () => {
   });
 });
 
+describe('what a second look found to hide', () => {
+  it('a broken bolt on the other side is told, though the joint there may be sound', () => {
+    const sheet = workJob({ ...noise, otherSide: { observations: { 'bolt-on-arrival': 'broken' } } });
+    expect(sheet.doNotRide).toBe(true);
+    expect(sheet.headline).toMatch(/On the non-drive side/);
+    expect(sheet.headline).not.toMatch(/ride it\./);
+  });
+
+  it('a torque far from the trade is no fit and no plan', () => {
+    const sheet = workJob({ ...good, trialFit: { endGapMm: 3, shoulderGapMm: 2.8 }, partMakerTorqueNm: 10 });
+    expect(sheet.state).toBe('cannot-tell');
+    expect(sheet.missingFact).toBe('partMakerTorqueNm');
+    expect(renderText(sheet)).not.toContain('How to tighten it\n');
+  });
+
+  it('a condemned arm is not offered to be kept', () => {
+    const sheet = workJob({
+      ...good,
+      observations: { 'bore-flats': 'cracked' },
+      trialFit: { endGapMm: 0.85, shoulderGapMm: 0.65 },
+    });
+    expect(sheet.answer).not.toBe('Cannot tell yet');
+    const rows = sheet.sections
+      .find(({ id }) => id === 'buy')
+      ?.blocks.flatMap((b) => (b.kind === 'table' ? b.rows : []));
+    expect(rows?.map(([first]) => first)).toContain('arm: joint');
+    expect(JSON.stringify(rows)).not.toContain('or a spindle');
+  });
+
+  it('the gap of an arm that might be fitted does not clear the bolt of the one that sits', () => {
+    const fixing = {
+      thread: 'M8x1',
+      lubrication: 'lubricated',
+      lengthUnderHeadMm: 28,
+      threadDepthMm: 24,
+      washerThicknessMm: 1.5,
+    } as const;
+    const loose = { ...settled, fixing, measurements: { endGapMm: 1 } };
+    const alone = workJob(loose).tightening.fixing?.state;
+    const { arm, trialFit } = good;
+    const candidates = [{ name: 'other arm', interface: 'square-taper-jis', arm: arm ?? {}, trialFit: trialFit ?? {} }];
+    expect(alone).toBe('does-not-fit');
+    expect(workJob({ ...loose, candidates }).tightening.fixing?.state).toBe(alone);
+  });
+
+  it('a washer that nobody looked for is asked about, not declared missing', () => {
+    const fixing = { thread: 'M8x1', lubrication: 'lubricated', lengthUnderHeadMm: 18, threadDepthMm: 24 } as const;
+    const sheet = workJob({ ...good, fixing });
+    expect(codes(sheet)).toContain('washer-not-read');
+    expect(sheet.findings.some(({ severity }) => severity === 'stop')).toBe(false);
+  });
+});
+
 describe('faults of the bolt that need no length', () => {
   const fixing = { thread: 'M8x1', lubrication: 'lubricated' } as const;
   it.each([

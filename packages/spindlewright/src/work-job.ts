@@ -76,10 +76,12 @@ export function workJob(job: Job): JobSheet {
   const seat = asksForSeat(read) ? seatOf(read, press, records.spindle, records.arm) : undefined;
   const candidates = judgeCandidates(read, press, records.spindle);
   const fitting = candidates.find(({ state }) => state === 'fits');
-  const tightening = tighteningOf(read, press, seat ?? fitting?.seat, records.spindle);
+  const action = diagnosis?.result.action;
+  // The gap of an arm that might be fitted says nothing of the one that sits, unless that one goes.
+  const replacing = action === undefined || REPLACES_ARM.includes(action);
+  const tightening = tighteningOf(read, press, seat ?? (replacing ? fitting?.seat : undefined), records.spindle);
   const seatDecision = seat === undefined ? undefined : decideSeat(read, seat);
   const decision = decideJob({ job: read, diagnosis, seat: seatDecision, tightening, candidates });
-  const action = diagnosis?.result.action;
   const leavesJointAlone = seat === undefined && JOINT_LEFT_ALONE.includes(action);
   // Without a plan only what concerns the bolt as it is stays worth saying.
   const boltFindings = tightening.findings.filter(({ severity }) => !leavesJointAlone || severity === 'stop');
@@ -99,7 +101,7 @@ export function workJob(job: Job): JobSheet {
     action,
     seatState: seatDecision?.state,
     candidateFits: fitting !== undefined,
-    problems: decision.doNotRide && (action === undefined || tighteningProblems(tightening).length > 0),
+    problems: tighteningProblems(tightening).length > 0,
   });
   const boltFails = tighteningProblems(tightening).length > 0;
   const sections: Section[] = [
@@ -161,6 +163,9 @@ const VERSIONS = {
   '@spindlewright/taper': taperVersion,
   '@spindlewright/torque': torqueVersion,
 };
+
+/** Actions after which another arm is fitted. */
+const REPLACES_ARM: readonly unknown[] = ['replace-arm', 'replace-both', 'fit-matching-part'];
 
 /** Actions that do not touch the arm's joint, so that the sheet has no tightening to plan. */
 const JOINT_LEFT_ALONE: readonly unknown[] = ['ride', 'service-bearing', 'look-elsewhere'];

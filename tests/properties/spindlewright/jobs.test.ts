@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { listChecks } from '@spindlewright/diagnosis';
 import { isDomainError } from '@spindlewright/quantity';
 import fc from 'fast-check';
 import { readJob, renderHtml, renderMarkdown, renderText, workJob } from 'spindlewright';
@@ -60,6 +61,22 @@ const scaled = fc
       );
   });
 
+/** Anything that may be seen at a joint, in any combination, at either end. */
+const seen = fc.record(
+  Object.fromEntries(
+    listChecks('square-taper').map(({ id, outcomes, several }) => {
+      const outcome = fc.constantFrom(...outcomes.map((entry) => entry.id), 'unclear');
+      return [id, fc.option(several ? fc.array(outcome, { maxLength: 2 }) : outcome, { nil: undefined })];
+    }),
+  ),
+);
+
+const looked = fc
+  .tuple(fc.constantFrom(...jobs.map((text): Record<string, unknown> => JSON.parse(text))), seen, seen)
+  .map(([job, observations, there]) =>
+    JSON.parse(JSON.stringify({ ...job, observations, otherSide: { observations: there } })),
+  );
+
 const oneOddField = fc
   .integer({ min: 0, max: jobs.length - 1 })
   .map((index): unknown => JSON.parse(jobs[index] ?? '{}'))
@@ -71,7 +88,7 @@ describe('a job with one field changed to anything at all, or with every number 
     let refused = 0;
     let worked = 0;
     fc.assert(
-      fc.property(fc.oneof(oneOddField, scaled), (input) => {
+      fc.property(fc.oneof(oneOddField, scaled, looked), (input) => {
         try {
           const sheet = workJob(readJob(input));
           worked++;

@@ -83,6 +83,12 @@ describe('runCli', () => {
     expect(fake.out).toBe('');
   });
 
+  it('refuses to write the page over the job, and a file nested without end', () => {
+    expect(runCli(['job', 'a.json', '--html', 'a.json'], host({ 'a.json': job }))).toBe(2);
+    const deep = job.replace('"Demo"', `${'['.repeat(9000)}${']'.repeat(9000)}`);
+    expect(runCli(['job', 'a.json'], host({ 'a.json': deep }))).toBe(2);
+  });
+
   it('tells a file that cannot be read from one that is refused', () => {
     expect(runCli(['job', 'none.json'], host({}))).toBe(1);
   });

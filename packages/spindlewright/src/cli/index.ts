@@ -91,6 +91,7 @@ function runJob(args: readonly string[], host: CliHost): number {
   if (path === undefined || positionals.length > 1) return refused('one job file, please (see "spindlewright help")');
   if (!Object.hasOwn(FORMS, form)) return refused(`--as ${form}: allowed ${Object.keys(FORMS).join(', ')}`);
 
+  if (values.html !== undefined && values.html === path) return refused('--html names the job file itself');
   let text: string;
   try {
     text = host.readText(path);

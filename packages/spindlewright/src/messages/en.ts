@@ -17,6 +17,8 @@ export const messages = {
     'It is not known which square taper the spindle has, and the name would not decide anyway: measure across its flats, or try the arm on it.',
   'torque-from-trade-range':
     "No part maker's torque was given. The trade is found to use {lowerNm:1} to {upperNm:1} Nm for this joint; {chosenNm:0} Nm was taken. Look the part maker's value up before tightening.",
+  'washer-not-read':
+    'Whether there is a washer under the head was not said: a plain head without one presses the edges of the square hole and not the arm. Look before tightening.',
   'wrench-needs-extension':
     'The wrench ends at {highestSetting:0} {unit} and the target is {target:0} {unit}. An in-line extension of at least {neededMm:0} mm on its {lengthMm:0} mm reaches it: with {extensionLengthMm:0} mm set {setting:0} {unit}.',
   'wrench-too-large':
