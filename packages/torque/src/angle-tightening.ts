@@ -1,6 +1,7 @@
 import { checkInput, type FieldSpecs, type Finding } from '@spindlewright/quantity';
 import { forceSpec } from './domain.ts';
-import { raise } from './raise.ts';
+import { angleTooFine } from './messages/lean.ts';
+import { raiseText } from './raise-text.ts';
 import { refuse } from './refuse.ts';
 import { checkThread, type Thread, threadFields } from './thread.ts';
 
@@ -85,7 +86,7 @@ export function angleTightening(input: {
     fiveDegreeRatio,
     findings:
       fiveDegreeRatio !== null && fiveDegreeRatio > 0.1
-        ? [raise('angle-too-fine', 'caution', { sharePercent: 100 * fiveDegreeRatio })]
+        ? [raiseText('angle-too-fine', angleTooFine, 'caution', { sharePercent: 100 * fiveDegreeRatio })]
         : [],
   };
 }

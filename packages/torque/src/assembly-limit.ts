@@ -3,8 +3,9 @@ import { type Bearing, bearingSpec, checkRing } from './bearing.ts';
 import { dataEdition } from './data-edition.ts';
 import { frictionSpec, strengthRange, utilisationSpec } from './domain.ts';
 import { leverArms, torquesOf } from './joint.ts';
+import { oneFrictionValue } from './messages/lean.ts';
 import { propertyClass } from './property-class.ts';
-import { raise } from './raise.ts';
+import { raiseText } from './raise-text.ts';
 import { checkThread, type Thread, threadFields } from './thread.ts';
 
 /** Largest preload of tightening and the torque that makes it, at one exact friction. */
@@ -128,7 +129,7 @@ export function assemblyLimit(input: {
     sources: [...new Set([...strength.sources, 'vdi-2230-2001-quoted'])].sort(),
     dataEdition,
     findings: [
-      raise('one-friction-value', 'note', {}, { path: 'threadFriction' }),
+      raiseText('one-friction-value', oneFrictionValue, 'note', {}, { path: 'threadFriction' }),
       ...strength.findings,
       ...torquesOf(joint, arms, preloadN).findings,
     ],

@@ -1,5 +1,6 @@
 import type { FieldSpec, FieldSpecs, Finding } from '@spindlewright/quantity';
-import { raise } from './raise.ts';
+import { headMissesCorners, squareHoleUnderHead } from './messages/lean.ts';
+import { raiseText } from './raise-text.ts';
 import { refuse } from './refuse.ts';
 
 /** Bearing face of a head, nut or washer on a round hole. */
@@ -129,7 +130,10 @@ const PANELS = 64;
 /** What is worth saying about the face itself. @internal */
 export function bearingFindings(bearing: Bearing): Finding[] {
   if (!isSquare(bearing)) return [];
-  return [raise('square-hole-under-head', 'note', {}, { path: 'bearing' }), ...cornerFindings(bearing)];
+  return [
+    raiseText('square-hole-under-head', squareHoleUnderHead, 'note', {}, { path: 'bearing' }),
+    ...cornerFindings(bearing),
+  ];
 }
 
 /** Says so when the face does not reach over the corners of the square and their reliefs. @internal */
@@ -138,5 +142,7 @@ export function cornerFindings(bearing: SquareBearing): Finding[] {
   // A relief is a circle about the corner: along the diagonal it reaches its own radius further, on either side.
   const cornerMm = squareHoleMm * Math.SQRT2 + 2 * cornerReliefMm;
   if (outerDiameterMm > cornerMm) return [];
-  return [raise('head-misses-corners', 'caution', { outerDiameterMm, cornerMm }, { path: 'bearing' })];
+  return [
+    raiseText('head-misses-corners', headMissesCorners, 'caution', { outerDiameterMm, cornerMm }, { path: 'bearing' }),
+  ];
 }

@@ -3,8 +3,9 @@ import { twistPerPull } from './assembly-limit.ts';
 import { type Bearing, bearingSpec, checkRing, ringOf } from './bearing.ts';
 import { dataEdition } from './data-edition.ts';
 import { forceSpec, frictionSpec, strengthRange } from './domain.ts';
+import { failsUnderLoad, stripsBeforeBoltBreaks } from './messages/lean.ts';
 import { propertyClass } from './property-class.ts';
-import { raise } from './raise.ts';
+import { raiseText } from './raise-text.ts';
 import { limitDiameterSpec, shearArea } from './stripping-engagement.ts';
 import { checkThread, type Thread, threadFields } from './thread.ts';
 
@@ -133,8 +134,8 @@ export function firstToFail(input: {
     sources: [...new Set([...bolt.sources, 'fastener-handbook-stripping'])].sort(),
     dataEdition,
     findings: [
-      ...(weakestN < loadN ? [raise('fails-under-load', 'stop', { forceN: weakestN, loadN })] : []),
-      ...(stripsN < breaksN ? [raise('strips-before-bolt-breaks', 'caution', strips)] : []),
+      ...(weakestN < loadN ? [raiseText('fails-under-load', failsUnderLoad, 'stop', { forceN: weakestN, loadN })] : []),
+      ...(stripsN < breaksN ? [raiseText('strips-before-bolt-breaks', stripsBeforeBoltBreaks, 'caution', strips)] : []),
       ...bolt.findings,
     ],
   };

@@ -1,7 +1,8 @@
 import { checkInput, type FieldSpecs, type Finding, type Limits } from '@spindlewright/quantity';
 import data from '../data/friction-classes.json' with { type: 'json' };
 import { dataEdition } from './data-edition.ts';
-import { raise } from './raise.ts';
+import { frictionUnbounded } from './messages/lean.ts';
+import { raiseText } from './raise-text.ts';
 
 interface Row {
   id: string;
@@ -73,6 +74,9 @@ export function frictionRange(input: { of: string }): FrictionRange {
     standing,
     sources: [...sources],
     dataEdition,
-    findings: max === undefined ? [raise('friction-unbounded', 'caution', { minFriction: min }, { sources })] : [],
+    findings:
+      max === undefined
+        ? [raiseText('friction-unbounded', frictionUnbounded, 'caution', { minFriction: min }, { sources })]
+        : [],
   };
 }

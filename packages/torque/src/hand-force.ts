@@ -1,6 +1,7 @@
 import { checkInput, type FieldSpecs, type Finding } from '@spindlewright/quantity';
 import { torqueSpec } from './domain.ts';
-import { raise } from './raise.ts';
+import { handForceHigh } from './messages/lean.ts';
+import { raiseText } from './raise-text.ts';
 
 /** Force at the hand. */
 export interface HandForce {
@@ -48,6 +49,8 @@ export function handForce(input: { torqueNm: number; leverLengthMm: number; pull
   return {
     forceN,
     findings:
-      forceN > STEADY_PULL_N ? [raise('hand-force-high', 'caution', { forceN }, { path: 'leverLengthMm' })] : [],
+      forceN > STEADY_PULL_N
+        ? [raiseText('hand-force-high', handForceHigh, 'caution', { forceN }, { path: 'leverLengthMm' })]
+        : [],
   };
 }

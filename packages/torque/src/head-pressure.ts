@@ -1,7 +1,8 @@
 import { checkInput, type FieldSpecs, type Finding } from '@spindlewright/quantity';
 import { type Bearing, bearingFindings, bearingSpec, checkRing, ringOf } from './bearing.ts';
 import { forceSpec, strengthRange } from './domain.ts';
-import { raise } from './raise.ts';
+import { headPressureHigh, memberYieldsUnknown } from './messages/lean.ts';
+import { raiseText } from './raise-text.ts';
 
 /** Pressure under a head, nut or washer. */
 export interface HeadPressure {
@@ -64,9 +65,19 @@ export function headPressure(input: {
     evenPressureRadiusMm,
     loadRatio: limitMPa === undefined ? null : pressureMPa / limitMPa,
     findings: [
-      ...(limitMPa === undefined ? [raise('member-yields-unknown', 'note', {}, { path: 'limitingPressureMPa' })] : []),
+      ...(limitMPa === undefined
+        ? [raiseText('member-yields-unknown', memberYieldsUnknown, 'note', {}, { path: 'limitingPressureMPa' })]
+        : []),
       ...(limitMPa !== undefined && pressureMPa > limitMPa
-        ? [raise('head-pressure-high', 'caution', { pressureMPa, limitMPa }, { sources: ['vdi-2230-table-4-quoted'] })]
+        ? [
+            raiseText(
+              'head-pressure-high',
+              headPressureHigh,
+              'caution',
+              { pressureMPa, limitMPa },
+              { sources: ['vdi-2230-table-4-quoted'] },
+            ),
+          ]
         : []),
       ...bearingFindings(input.bearing),
     ],

@@ -1,7 +1,8 @@
 import { checkInput, type FieldSpecs, type Finding } from '@spindlewright/quantity';
 import { type Bearing, type BearingRing, bearingFindings, bearingSpec, checkRing, ringOf } from './bearing.ts';
 import { frictionSpec } from './domain.ts';
-import { raise } from './raise.ts';
+import { frictionUnusual, leftHandThread, lumpedFriction, selfLoosening } from './messages/lean.ts';
+import { raiseText } from './raise-text.ts';
 import { checkThread, type Thread, threadFields } from './thread.ts';
 
 /** Formula between torque and preload: the exact long form, its linear form in VDI 2230, or one nut factor. */
@@ -164,12 +165,14 @@ export function torquesOf(
     },
     frictionRadiusMm: arms.frictionRadiusMm ?? null,
     findings: [
-      ...(joint.thread.hand === 'left' ? [raise('left-hand-thread', 'note', {}, { path: 'thread' })] : []),
+      ...(joint.thread.hand === 'left'
+        ? [raiseText('left-hand-thread', leftHandThread, 'note', {}, { path: 'thread' })]
+        : []),
       ...(arms.loosenMm <= 0 && looseningTorqueNm <= 0
-        ? [raise('self-loosening', 'caution', { looseningTorqueNm })]
+        ? [raiseText('self-loosening', selfLoosening, 'caution', { looseningTorqueNm })]
         : []),
       ...(lumped
-        ? [raise('lumped-friction', 'note', {}, { path: 'nutFactor' })]
+        ? [raiseText('lumped-friction', lumpedFriction, 'note', {}, { path: 'nutFactor' })]
         : [
             ...unusualFriction(joint.threadFriction, 'threadFriction'),
             ...unusualFriction(joint.bearingFriction, 'bearingFriction'),
@@ -188,8 +191,9 @@ export const unusualFriction = (value: number, path: string): Finding[] =>
   value >= LOWEST && value <= HIGHEST
     ? []
     : [
-        raise(
+        raiseText(
           'friction-unusual',
+          frictionUnusual,
           'note',
           { friction: value, lowest: LOWEST, highest: HIGHEST },
           { sources: ['vdi-2230-2001-quoted'], path },

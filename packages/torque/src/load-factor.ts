@@ -1,6 +1,7 @@
 import { checkInput, type FieldSpecs, type Finding } from '@spindlewright/quantity';
 import { forceSpec } from './domain.ts';
-import { raise } from './raise.ts';
+import { partsComeApart } from './messages/lean.ts';
+import { raiseText } from './raise-text.ts';
 
 /** How a clamped joint shares a load that pulls it apart. */
 export interface LoadFactor {
@@ -67,6 +68,6 @@ export function loadFactor(input: {
     boltForceN: apart ? externalLoadN : preloadN + share * externalLoadN,
     clampForceN: apart ? 0 : Math.max(0, preloadN - rest * externalLoadN),
     separationLoadN,
-    findings: apart ? [raise('parts-come-apart', 'stop', { externalLoadN, separationLoadN })] : [],
+    findings: apart ? [raiseText('parts-come-apart', partsComeApart, 'stop', { externalLoadN, separationLoadN })] : [],
   };
 }

@@ -33,8 +33,6 @@ export interface MemberStiffness {
   cones: MemberCone[];
 }
 
-const face = { type: 'number', unit: 'mm', min: 0.1, max: 1000 } as const;
-
 const fields: FieldSpecs = {
   layers: {
     type: 'list',
@@ -44,8 +42,8 @@ const fields: FieldSpecs = {
       fields: { thicknessMm: { type: 'number', unit: 'mm', min: 1e-5, max: 10_000 }, modulusGPa: modulusSpec },
     },
   },
-  faceDiameterMm: face,
-  farFaceDiameterMm: { ...face, optional: true },
+  faceDiameterMm: { type: 'number', unit: 'mm', min: 0.1, max: 1000 },
+  farFaceDiameterMm: { type: 'number', unit: 'mm', min: 0.1, max: 1000, optional: true },
   holeDiameterMm: { type: 'number', unit: 'mm', min: 0.01, max: 1000 },
 };
 

@@ -9,7 +9,8 @@ import {
   prevailingSpec,
   torquesOf,
 } from './joint.ts';
-import { raise } from './raise.ts';
+import { prevailingNotOvercome } from './messages/lean.ts';
+import { raiseText } from './raise-text.ts';
 
 const own: FieldSpecs = { torqueNm: torqueSpec, prevailingTorqueNm: prevailingSpec };
 
@@ -51,7 +52,9 @@ export function preloadFromTorque(
   const preloadN = (Math.max(0, torqueNm - prevailingTorqueNm) * 1000) / arms.tightenMm;
   const torques = torquesOf(input, arms, preloadN, prevailingTorqueNm);
   if (prevailingTorqueNm > 0 && torqueNm <= prevailingTorqueNm) {
-    torques.findings.push(raise('prevailing-not-overcome', 'stop', { torqueNm, prevailingTorqueNm }));
+    torques.findings.push(
+      raiseText('prevailing-not-overcome', prevailingNotOvercome, 'stop', { torqueNm, prevailingTorqueNm }),
+    );
   }
   return { preloadN, ...torques };
 }

@@ -12,7 +12,16 @@ import { type Bearing, bearingFindings, bearingSpec, checkRing, ringOf } from '.
 import { dataEdition } from './data-edition.ts';
 import { frictionSpec, torqueSpec, utilisationSpec } from './domain.ts';
 import { COS_HALF_PROFILE, leverArms, type TorqueMethod, unusualFriction } from './joint.ts';
-import { raise } from './raise.ts';
+import {
+  beyondAssemblyLimit,
+  beyondYield,
+  exactTorqueAssumed,
+  frictionWithoutRange,
+  leftHandThread,
+  selfLoosening,
+  torqueIsNoMeasureOfClamp,
+} from './messages/lean.ts';
+import { raiseText } from './raise-text.ts';
 import { type StrengthUse, strengthUse } from './strength-use.ts';
 import { checkThread, type Thread, threadFields } from './thread.ts';
 import { toolSpec, toolTorque } from './tool-torque.ts';
@@ -160,19 +169,23 @@ export function preloadRange(input: PreloadRangeInput): PreloadRange {
   const turningPoint = method === 'exact' ? frictionOfLargestShare(thread, headArmMm) : Infinity;
   const looseningTorqueNm = looseningLimits(torqueNm, corners, turningPoint, shareAt);
 
-  const findings: Finding[] = [raise('torque-is-no-measure-of-clamp', 'caution')];
+  const findings: Finding[] = [raiseText('torque-is-no-measure-of-clamp', torqueIsNoMeasureOfClamp, 'caution')];
   const sources = new Set(tool?.sources ?? []);
   if (torqueNm.lower === torqueNm.upper)
-    findings.push(raise('exact-torque-assumed', 'caution', {}, { path: 'torqueNm' }));
+    findings.push(raiseText('exact-torque-assumed', exactTorqueAssumed, 'caution', {}, { path: 'torqueNm' }));
   for (const path of ['threadFriction', 'bearingFriction'] as const) {
     const bounds = path === 'threadFriction' ? threadFriction : bearingFriction;
-    if (bounds.lower === bounds.upper) findings.push(raise('friction-without-range', 'caution', {}, { path }));
+    if (bounds.lower === bounds.upper)
+      findings.push(raiseText('friction-without-range', frictionWithoutRange, 'caution', {}, { path }));
     const odd = [bounds.lower, bounds.upper].flatMap((value) => unusualFriction(value, path));
     findings.push(...odd.slice(0, 1));
   }
-  if (input.thread.hand === 'left') findings.push(raise('left-hand-thread', 'note', {}, { path: 'thread' }));
+  if (input.thread.hand === 'left')
+    findings.push(raiseText('left-hand-thread', leftHandThread, 'note', {}, { path: 'thread' }));
   if (looseningTorqueNm.lower <= 0 && torqueNm.lower > 0) {
-    findings.push(raise('self-loosening', 'caution', { looseningTorqueNm: looseningTorqueNm.lower }));
+    findings.push(
+      raiseText('self-loosening', selfLoosening, 'caution', { looseningTorqueNm: looseningTorqueNm.lower }),
+    );
   }
   findings.push(...bearingFindings(input.bearing));
 
@@ -184,9 +197,11 @@ export function preloadRange(input: PreloadRangeInput): PreloadRange {
     strength = strengthUse(thread, method, bolt.yieldStrengthMPa, corners, armsAt);
     const limitPercent = 100 * (input.utilisation ?? 0.9);
     const utilisationPercent = 100 * strength.utilisation.upper;
-    if (utilisationPercent > 100) findings.push(raise('beyond-yield', 'stop', { utilisationPercent }));
+    if (utilisationPercent > 100) findings.push(raiseText('beyond-yield', beyondYield, 'stop', { utilisationPercent }));
     else if (utilisationPercent > limitPercent) {
-      findings.push(raise('beyond-assembly-limit', 'caution', { utilisationPercent, limitPercent }));
+      findings.push(
+        raiseText('beyond-assembly-limit', beyondAssemblyLimit, 'caution', { utilisationPercent, limitPercent }),
+      );
     }
   }
   return {

@@ -1,7 +1,8 @@
 import { checkInput, type FieldSpecs, type Finding, nearestName } from '@spindlewright/quantity';
 import data from '../data/property-classes.json' with { type: 'json' };
 import { dataEdition } from './data-edition.ts';
-import { raise } from './raise.ts';
+import { outsideClassSizes } from './messages/lean.ts';
+import { raiseText } from './raise-text.ts';
 import { refuse } from './refuse.ts';
 
 /** Minimum strengths of a property class at one size. */
@@ -93,7 +94,15 @@ export function propertyClass(propertyClass: string, nominalDiameterMm: number):
     dataEdition,
     findings:
       nominalDiameterMm < SMALLEST_MM || nominalDiameterMm > LARGEST_MM
-        ? [raise('outside-class-sizes', 'caution', { diameterMm: nominalDiameterMm }, { path: 'nominalDiameterMm' })]
+        ? [
+            raiseText(
+              'outside-class-sizes',
+              outsideClassSizes,
+              'caution',
+              { diameterMm: nominalDiameterMm },
+              { path: 'nominalDiameterMm' },
+            ),
+          ]
         : [],
   };
 }

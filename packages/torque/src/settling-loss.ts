@@ -1,6 +1,7 @@
 import { checkInput, type FieldSpecs, type Finding } from '@spindlewright/quantity';
 import { forceSpec } from './domain.ts';
-import { raise } from './raise.ts';
+import { settledSlack } from './messages/lean.ts';
+import { raiseText } from './raise-text.ts';
 
 /** What settling leaves of a preload. */
 export interface SettlingLoss {
@@ -61,6 +62,6 @@ export function settlingLoss(input: {
     lossN,
     preloadAfterN: preloadN - lossN,
     lossPerMicrometreN,
-    findings: preloadN > 0 && lossN === preloadN ? [raise('settled-slack', 'stop')] : [],
+    findings: preloadN > 0 && lossN === preloadN ? [raiseText('settled-slack', settledSlack, 'stop')] : [],
   };
 }

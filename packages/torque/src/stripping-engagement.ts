@@ -1,6 +1,7 @@
 import { checkInput, type FieldSpecs, type Finding } from '@spindlewright/quantity';
 import { forceSpec, strengthRange } from './domain.ts';
-import { raise } from './raise.ts';
+import { stripsUnderLoad } from './messages/lean.ts';
+import { raiseText } from './raise-text.ts';
 import { refuse } from './refuse.ts';
 import { checkThread, type Thread, threadFields } from './thread.ts';
 
@@ -107,7 +108,7 @@ export function strippingEngagement(input: {
     engagementMm: neededMm,
     engagedTurns: neededMm / thread.pitchMm,
     strippingForceN,
-    findings: strips ? [raise('strips-under-load', 'stop', { strippingForceN, loadN })] : [],
+    findings: strips ? [raiseText('strips-under-load', stripsUnderLoad, 'stop', { strippingForceN, loadN })] : [],
   };
 }
 

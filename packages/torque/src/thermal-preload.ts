@@ -1,6 +1,7 @@
 import { checkInput, type FieldSpecs, type Finding } from '@spindlewright/quantity';
 import { forceSpec } from './domain.ts';
-import { raise } from './raise.ts';
+import { thermallySlack } from './messages/lean.ts';
+import { raiseText } from './raise-text.ts';
 
 /** Preload at another temperature. */
 export interface ThermalPreload {
@@ -74,6 +75,6 @@ export function thermalPreload(input: {
     changeN,
     preloadAfterN,
     changeNPerKelvin,
-    findings: preloadAfterN === 0 && input.preloadN > 0 ? [raise('thermally-slack', 'stop')] : [],
+    findings: preloadAfterN === 0 && input.preloadN > 0 ? [raiseText('thermally-slack', thermallySlack, 'stop')] : [],
   };
 }

@@ -1,6 +1,7 @@
 import { checkInput, type FieldSpecs, type Finding } from '@spindlewright/quantity';
 import { modulusSpec } from './domain.ts';
-import { raise } from './raise.ts';
+import { fitFromMemory, outsideStiffnessFit } from './messages/lean.ts';
+import { raiseText } from './raise-text.ts';
 
 /** Material whose fit is used: one of three with constants of their own, or any other. */
 export type WilemanMaterial = 'steel' | 'aluminium' | 'cast-iron' | 'general';
@@ -64,9 +65,19 @@ export function wilemanStiffness(input: {
     stiffnessNPerMm: modulusGPa * 1000 * nominalDiameterMm * stiffnessRatio,
     stiffnessRatio,
     findings: [
-      ...(material === 'aluminium' ? [raise('fit-from-memory', 'note', {}, { path: 'material' })] : []),
+      ...(material === 'aluminium'
+        ? [raiseText('fit-from-memory', fitFromMemory, 'note', {}, { path: 'material' })]
+        : []),
       ...(slenderRatio < 0.1 || slenderRatio > 2
-        ? [raise('outside-stiffness-fit', 'caution', { slenderRatio }, { path: 'gripLengthMm' })]
+        ? [
+            raiseText(
+              'outside-stiffness-fit',
+              outsideStiffnessFit,
+              'caution',
+              { slenderRatio },
+              { path: 'gripLengthMm' },
+            ),
+          ]
         : []),
     ],
   };

@@ -1,6 +1,7 @@
 import { checkInput, type FieldSpecs, type Finding } from '@spindlewright/quantity';
 import { torqueSpec } from './domain.ts';
-import { raise } from './raise.ts';
+import { pullAtTheGrip } from './messages/lean.ts';
+import { raiseText } from './raise-text.ts';
 import { refuse } from './refuse.ts';
 
 /** What to set the wrench to. */
@@ -68,7 +69,8 @@ export function wrenchSetting(input: {
   return {
     settingNm: (targetTorqueNm * wrenchLengthMm) / reachMm,
     leverRatio: reachMm / wrenchLengthMm,
-    findings: reachMm === wrenchLengthMm ? [] : [raise('pull-at-the-grip', 'note', { wrenchLengthMm })],
+    findings:
+      reachMm === wrenchLengthMm ? [] : [raiseText('pull-at-the-grip', pullAtTheGrip, 'note', { wrenchLengthMm })],
   };
 }
 
