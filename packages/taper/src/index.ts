@@ -16,6 +16,8 @@ export { type BorePlay, playFromClearance } from './play-from-clearance.ts';
 export { predictSeat } from './predict-seat.ts';
 export { type NeededPreload, preloadFor } from './preload-for.ts';
 export { type PressFit, pressFit } from './press-fit.ts';
+export { type PullerTurns, pullerTurns } from './puller-turns.ts';
+export { type RetighteningCycle, type RetighteningPath, retighteningPath } from './retightening-path.ts';
 export type { Seat, SeatPrediction, SeatSensitivity, SeatVerdict } from './seat.ts';
 export {
   type LengthShare,
@@ -30,9 +32,11 @@ export {
 } from './seat-distribution.ts';
 export { seatFromWitnessMark } from './seat-from-witness-mark.ts';
 export type { SeatInput, TrialFit, WitnessMark } from './seat-input.ts';
+export { type SeatLeft, seatLeft } from './seat-left.ts';
 export type { InputCorrelation } from './seat-samples.ts';
 export { type SettledPreload, settledPreload } from './settled-preload.ts';
 export type { ArmShape, Compliance, Material, Materials, Pressing, SpindleShape } from './shapes.ts';
 export { type ShrinkFit, shrinkFit } from './shrink-fit.ts';
 export type { SquareInBore } from './square-in-bore.ts';
+export { type TemperatureEffect, temperatureEffect, thermalExpansion } from './temperature-effect.ts';
 export { version } from './version.ts';

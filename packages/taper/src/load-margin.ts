@@ -82,7 +82,7 @@ const LEAST_MOMENT_NM = 1e-6;
  *   load: { pedalForceN: 700, crankLengthMm: 170, overhangMm: 65, faceToSeatMm: 15, crankAngleDeg: 0 },
  * });
  * [margin.left.firstEdgeUnloading?.nominal.toFixed(2), margin.right.firstEdgeUnloading?.nominal.toFixed(2)];
- * // => ['0.84', '1.25']
+ * // => ['0.85', '1.25']
  * ```
  * @see Torque rows of source `fe-square-taper`; test geometry: source `iso-4210-8`.
  */

@@ -15,13 +15,17 @@ import type { LoadMargin, loadMargin, SideMargin } from './load-margin.ts';
 import type { BorePlay, playFromClearance } from './play-from-clearance.ts';
 import type { NeededPreload, preloadFor } from './preload-for.ts';
 import type { PressFit, pressFit } from './press-fit.ts';
+import type { PullerTurns, pullerTurns } from './puller-turns.ts';
+import type { RetighteningPath, retighteningPath } from './retightening-path.ts';
 import type { Seat, SeatPrediction } from './seat.ts';
 import type { SeatDistribution, SeatDistributionInput } from './seat-distribution.ts';
 import type { seatFromWitnessMark } from './seat-from-witness-mark.ts';
 import type { SeatInput } from './seat-input.ts';
+import type { SeatLeft, seatLeft } from './seat-left.ts';
 import type { SettledPreload, settledPreload } from './settled-preload.ts';
 import type { ArmShape, Material, Pressing, SpindleShape } from './shapes.ts';
 import type { ShrinkFit, shrinkFit } from './shrink-fit.ts';
+import type { TemperatureEffect, temperatureEffect } from './temperature-effect.ts';
 
 type InputOf<F extends (input: never) => unknown> = Parameters<F>[0];
 
@@ -301,6 +305,94 @@ export const preloadForInputSchema: z.ZodType<InputOf<typeof preloadFor>> = z.st
 export const neededPreloadSchema: z.ZodType<NeededPreload> = z.strictObject({
   leftAxialForceN: limitsOrNull,
   rightAxialForceN: limitsOrNull,
+  findings,
+});
+
+/** Schema of the input of `retighteningPath`: both pressures or neither. */
+export const retighteningPathInputSchema: z.ZodType<InputOf<typeof retighteningPath>> = z
+  .strictObject({
+    preloadN: plain({ min: 1, max: 200000 }),
+    friction: plain(friction),
+    faceAngleDeg: plain(angle),
+    travelMm: plain({ min: 1e-3, max: 50 }),
+    boltStiffnessNPerMm: plain(boltStiffness),
+    endGapMm: plain(gap),
+    contactPressureMPa: plain({ min: 1e-3, max: 5000 }).exactOptional(),
+    largestPressureMPa: plain({ min: 1e-3, max: 5000 }).exactOptional(),
+    wearPerCycleUm: plain({ min: 0, max: 100 }).exactOptional(),
+    cycleCount: z.int().min(1).max(1000).exactOptional(),
+  })
+  .refine((input) => (input.contactPressureMPa === undefined) === (input.largestPressureMPa === undefined), {
+    message: 'both pressures or neither',
+  });
+
+/** Schema of a {@link RetighteningPath}. */
+export const retighteningPathSchema: z.ZodType<RetighteningPath> = z.strictObject({
+  cycles: z.array(
+    z.strictObject({
+      cycleCount: z.int().min(1),
+      settledPreloadN: z.number().min(0),
+      advanceMm: z.number().min(0),
+      pressRatio: z.number().min(0),
+      endGapMm: z.number(),
+    }),
+  ),
+  endsBy: z.enum(['end-gap', 'boss', 'nothing-yet']),
+  findings,
+});
+
+/** Schema of the input of `pullerTurns`. */
+export const pullerTurnsInputSchema: z.ZodType<InputOf<typeof pullerTurns>> = z.strictObject({
+  releaseForceN: measured({ min: 0, max: 1e6 }),
+  armThreadForcePerTurnN: plain({ min: 1, max: 1e6 }),
+  pullerThreadForcePerTurnN: plain({ min: 1, max: 1e6 }),
+  engagedTurns: plain({ min: 0.1, max: 100 }),
+});
+
+/** Schema of {@link PullerTurns}. */
+export const pullerTurnsSchema: z.ZodType<PullerTurns> = z.strictObject({
+  neededTurns: limitsSchema,
+  stripForceN: z.number().min(0),
+  stripsFirst: z.enum(['arm', 'puller']),
+  holds: z.boolean(),
+  findings,
+});
+
+/** Schema of the input of `temperatureEffect`. */
+export const temperatureEffectInputSchema: z.ZodType<InputOf<typeof temperatureEffect>> = z.strictObject({
+  acrossFlatsMm: plain({ min: 1, max: 60 }),
+  faceAngleDeg: plain(angle),
+  travelMm: plain({ min: 0, max: 50 }),
+  armRiseKelvin: plain({ min: -100, max: 300 }),
+  spindleRiseKelvin: plain({ min: -100, max: 300 }),
+  armExpansionPerKelvin: plain({ min: 0, max: 1e-4 }).exactOptional(),
+  spindleExpansionPerKelvin: plain({ min: 0, max: 1e-4 }).exactOptional(),
+});
+
+/** Schema of a {@link TemperatureEffect}. */
+export const temperatureEffectSchema: z.ZodType<TemperatureEffect> = z.strictObject({
+  openingMm: z.number(),
+  interferenceMm: z.number().min(0),
+  lostShare: z.number().nullable(),
+  axialMm: z.number(),
+  findings,
+});
+
+/** Schema of the input of `seatLeft`. */
+export const seatLeftInputSchema: z.ZodType<InputOf<typeof seatLeft>> = z.strictObject({
+  clearanceMm: measured({ min: 0, max: 10 }),
+  faceAngleDeg: measured(angle),
+  travelMm: measured({ min: 0, max: 50 }),
+  endGapMm: measured(gap),
+  shoulderGapMm: measured(gap),
+});
+
+/** Schema of {@link SeatLeft}. */
+export const seatLeftSchema: z.ZodType<SeatLeft> = z.strictObject({
+  advanceMm: limitsSchema,
+  neededMm: limitsSchema,
+  seatMm: limitsSchema,
+  state: z.enum(['has-seat', 'beyond-use', 'cannot-tell']),
   findings,
 });
 

@@ -135,6 +135,71 @@ const cases: [string, (input: never) => unknown, z.ZodType, z.ZodType, fc.Arbitr
     joined(shapes(measured), loadOf, shape(plain, { firstEdgeUnloading: [0.01, 100] })),
   ],
   [
+    'retighteningPath',
+    taper.retighteningPath,
+    schemas.retighteningPathInputSchema,
+    schemas.retighteningPathSchema,
+    joined(
+      shape(plain, {
+        preloadN: [1, 200000],
+        friction: [0, 1],
+        faceAngleDeg: [0.2, 10],
+        travelMm: [1e-3, 50],
+        boltStiffnessNPerMm: [1e3, 1e7],
+        endGapMm: [-100, 100],
+      }),
+      shape(
+        plain,
+        {},
+        { contactPressureMPa: [1e-3, 5000], largestPressureMPa: [1e-3, 5000], wearPerCycleUm: [0, 100] },
+      ),
+    ),
+  ],
+  [
+    'pullerTurns',
+    taper.pullerTurns,
+    schemas.pullerTurnsInputSchema,
+    schemas.pullerTurnsSchema,
+    joined(
+      shape(measured, { releaseForceN: [0, 1e6] }),
+      shape(plain, {
+        armThreadForcePerTurnN: [1, 1e6],
+        pullerThreadForcePerTurnN: [1, 1e6],
+        engagedTurns: [0.1, 100],
+      }),
+    ),
+  ],
+  [
+    'temperatureEffect',
+    taper.temperatureEffect,
+    schemas.temperatureEffectInputSchema,
+    schemas.temperatureEffectSchema,
+    shape(
+      plain,
+      {
+        acrossFlatsMm: [1, 60],
+        faceAngleDeg: [0.2, 10],
+        travelMm: [0, 50],
+        armRiseKelvin: [-100, 300],
+        spindleRiseKelvin: [-100, 300],
+      },
+      { armExpansionPerKelvin: [0, 1e-4], spindleExpansionPerKelvin: [0, 1e-4] },
+    ),
+  ],
+  [
+    'seatLeft',
+    taper.seatLeft,
+    schemas.seatLeftInputSchema,
+    schemas.seatLeftSchema,
+    shape(measured, {
+      clearanceMm: [0, 10],
+      faceAngleDeg: [0.2, 10],
+      travelMm: [0, 50],
+      endGapMm: [-100, 100],
+      shoulderGapMm: [-100, 100],
+    }),
+  ],
+  [
     'pressFit',
     taper.pressFit,
     schemas.pressFitInputSchema,

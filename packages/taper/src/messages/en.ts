@@ -3,6 +3,7 @@ import { boltMessages } from './bolt.ts';
 import { chainlineMessages } from './chainline.ts';
 import { distributionMessages } from './distribution.ts';
 import { flatsMessages } from './flats.ts';
+import { keepingMessages } from './keeping.ts';
 import { loadMessages } from './load.ts';
 import { playMessages } from './play.ts';
 import { pressMessages } from './press.ts';
@@ -15,6 +16,7 @@ export const messages: Messages = {
   ...chainlineMessages,
   ...distributionMessages,
   ...flatsMessages,
+  ...keepingMessages,
   ...loadMessages,
   ...playMessages,
   ...pressMessages,
