@@ -2,6 +2,8 @@
 // Generated, never committed, so that a page cannot be older than the code.
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { getSource } from '@spindlewright/quantity/sources';
+import { workAll } from '../examples/worked/index.ts';
+import { meets, type Worked, type WorkedStep } from '../examples/worked/worked.ts';
 import type { Cell } from '../tests/reference/adapter.ts';
 import {
   type Comparison,
@@ -111,6 +113,32 @@ for (const [folder, cases] of byFolder) {
   );
 }
 
+/** A worked example, its printed answers beside ours. */
+function workedSection({ title, source, citation, steps, misprints = [] }: Worked): string {
+  const line = (step: WorkedStep, verdict: string): string =>
+    `| ${cellText(step.what)} [${cellText(step.unit)}] | ${number(step.printed)} | ${number(step.ours)} | ` +
+    `${Number((100 * step.within).toPrecision(3))} %: ${cellText(step.why)} | ${verdict} |`;
+  const lines = [
+    ...steps.map((step) => line(step, meets(step) ? 'met' : 'not met')),
+    ...misprints.map((step) => line(step, meets(step) ? 'met, though misprinted' : 'misprint, rightly not met')),
+  ];
+  return (
+    `## ${cellText(title)}\n\nSource: ${cellText(getSource(source).title)} (\`${source}\`), ${cellText(citation)}.\n\n` +
+    `| value | printed | ours | allowed | |\n| --- | --: | --: | --- | --- |\n${lines.join('\n')}`
+  );
+}
+
+const worked = workAll();
+writeFileSync(
+  `${out}/worked.md`,
+  '# Validation of worked examples\n\nExamples of books and pages worked again, step by step, by the programs in ' +
+    `\`examples/worked\`; the same programs are run as tests.\n\n${worked.map(workedSection).join('\n\n')}\n`,
+);
+const unworked = worked.flatMap(({ steps, misprints = [] }) => [
+  ...steps.filter((step) => !meets(step)),
+  ...misprints.filter(meets),
+]).length;
+
 const total = counts([...byFolder.values()].flat());
 const lines = [...byFolder].map(([folder, cases]) => {
   const { files, rows, values, unproved } = counts(cases);
@@ -134,10 +162,12 @@ wrong; there a match would be the fault.
 ${lines.join('\n')}
 | all | ${total.files} | ${total.rows} | ${total.values} | ${total.unproved} |
 
+[Worked examples](./worked.md): ${worked.length} examples of books and pages, each step beside what is printed.
+
 | kind of source | comparisons | rows |
 | --- | --: | --: |
 ${kinds.join('\n')}
 `,
 );
 console.log(`wrote ${out}: ${total.files} comparisons, ${total.rows} rows, ${total.unproved} not as they should be`);
-if (total.unproved > 0) process.exitCode = 1;
+if (total.unproved + unworked > 0) process.exitCode = 1;
