@@ -48,7 +48,15 @@ export default defineConfig({
           ],
         },
       ],
-      '/guides/': [{ text: 'Guides', items: [{ text: 'Adding a record', link: '/guides/adding-a-record' }] }],
+      '/guides/': [
+        {
+          text: 'Guides',
+          items: [
+            { text: 'An inch-pound wrench', link: '/guides/inch-pound-wrench' },
+            { text: 'Adding a record', link: '/guides/adding-a-record' },
+          ],
+        },
+      ],
       '/validation/': [{ text: 'Validation', link: '/validation/', items: validationSidebar() }],
       '/api/': [{ text: 'API', link: '/api/', items: apiSidebar() }],
     },
