@@ -154,6 +154,17 @@ describe('pressFit', () => {
     );
   });
 
+  it('keeps the bore wider after it has yielded, and tells so only where it knows the strength', () => {
+    const soft = pressFit({ ...input, materials: yielding(276) });
+    const hard = pressFit({ ...input, materials: yielding(500) });
+    expect(soft.repressTravelMm?.nominal).toBeGreaterThan(hard.repressTravelMm?.nominal ?? Number.NaN);
+    // More stays than nothing, less than the whole plastic travel.
+    const elastic = pressFit(input).travelMm ?? 0;
+    expect(soft.repressTravelMm?.nominal).toBeLessThan((soft.travelMm ?? 0) - elastic);
+    expect(soft.permanentOpeningMm?.nominal).toBeCloseTo(2 * TAN2 * (soft.repressTravelMm?.nominal ?? 0), 12);
+    expect(pressFit(input)).toMatchObject({ permanentOpeningMm: null, repressTravelMm: null });
+  });
+
   it('gives the corner stress from the thinnest boss of its fit on', () => {
     const stress = (bossDiameterMm: number) =>
       pressFit({ ...input, arm: { ...arm, bossDiameterMm } }).boreCornerStressMPa;

@@ -37,6 +37,8 @@ export interface PressOutcome {
   /** False when the bore gives way without bound; `travelMm` is then the largest for which the model has an answer. */
   bounded: boolean;
   travelMm: { lower: number; nominal: number; upper: number };
+  /** Travel with equal angles and without yield. */
+  elasticMm: number;
 }
 
 /** Range of the fit of the compliance factors: boss over across flats, flat width and fillet over across flats. */
@@ -125,6 +127,7 @@ export function solvePress(state: PressState): PressOutcome | undefined {
     plasticityRatio,
     firstYieldMPa: (strengthMPa / 2) * (1 - 1 / bossRatio ** 2),
     bounded,
+    elasticMm,
     travelMm: {
       // The order holds by itself but for the rounding of forces below 1e-300 N.
       lower: Math.min(scale[0] * nominal + 0.3 * closing, nominal + closing),

@@ -115,7 +115,7 @@ export function retighteningPath(input: {
       settledPreloadN: Math.max(0, settledN - boltStiffnessNPerMm * followedMm) + 0,
       advanceMm,
       pressRatio: pressedMm / travelMm,
-      endGapMm: endGapMm - advanceMm,
+      endGapMm: endGapMm - advanceMm + 0,
     });
     if (advanceMm >= endGapMm) endsBy = 'end-gap';
     else if (((contactPressureMPa ?? 0) * pressedMm) / travelMm > (largestPressureMPa ?? 0)) endsBy = 'boss';

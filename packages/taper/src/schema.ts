@@ -249,6 +249,8 @@ export const pressFitSchema: z.ZodType<PressFit> = z.strictObject({
   contactPressureMPa: z.number().min(0).nullable(),
   travelMm: z.number().min(0).nullable(),
   travelRangeMm: limitsOrNull,
+  permanentOpeningMm: limitsOrNull,
+  repressTravelMm: limitsOrNull,
   stiffnessNPerMm: z.number().min(0),
   releaseForceN: z.number(),
   holdsAtRestWithoutBolt: z.boolean(),

@@ -214,6 +214,13 @@ export const adapters: Adapters = {
   'arm-compliance': (row) => ({ armFactor: sectionOf(row).complianceFactors?.armFactor ?? null }),
   'spindle-compliance': (row) => ({ spindleFactor: sectionOf(row).complianceFactors?.spindleFactor ?? null }),
   'spindle-compliance-bosses': (row) => ({ spindleFactor: sectionOf(row).complianceFactors?.spindleFactor ?? null }),
+  'permanent-opening': (row) => {
+    const { permanentOpeningMm, repressTravelMm } = pressOf(row);
+    return {
+      permanentOpeningMm: permanentOpeningMm?.nominal ?? null,
+      repressTravelMm: repressTravelMm?.nominal ?? null,
+    };
+  },
   'torque-lift-off': torqueLiftOff,
   'corner-stress': (row) => {
     const { boreCornerStressMPa, contactPressureMPa } = sectionOf(row);
