@@ -1,5 +1,5 @@
 import { type Bearing, ringOf } from './bearing.ts';
-import { checkJoint, leverArms, type TorqueMethod } from './joint.ts';
+import { COS_HALF_PROFILE, checkJoint, type TorqueMethod } from './joint.ts';
 import { refuse } from './refuse.ts';
 import type { Thread } from './thread.ts';
 
@@ -20,12 +20,15 @@ export interface ColumnJoint {
   method?: TorqueMethod;
 }
 
-/** Runs over the rows: `convert(value, arm in mm)` gives the result; bad rows are marked, never thrown. @internal */
+/** Which way a column goes. @internal */
+export type ColumnWay = 'to-torque' | 'to-preload';
+
+/** Runs over the rows; bad rows are marked, never thrown. @internal */
 export function convertColumn(
   where: string,
   path: string,
   input: ColumnJoint,
-  convert: (value: number, armMm: number) => number,
+  way: ColumnWay,
 ): { out: Float64Array; refused: Uint8Array } {
   const { [path]: column, ...rest } = (input ?? {}) as unknown as Record<string, unknown>;
   const joint = rest as unknown as ColumnJoint;
@@ -35,16 +38,35 @@ export function convertColumn(
   checkJoint(where, { ...joint, threadFriction: 0.1, bearingFriction: 0.1 }, {});
   const ring = ringOf(bearing);
   const { length } = column;
-  const threadFriction = reader(where, 'threadFriction', joint.threadFriction, length);
-  const bearingFriction = reader(where, 'bearingFriction', joint.bearingFriction, length);
+  const values = numbersOf(column);
+  const threadFriction = spread(where, 'threadFriction', joint.threadFriction, length);
+  const bearingFriction = spread(where, 'bearingFriction', joint.bearingFriction, length);
+  // The arms of `leverArms`, one number a row instead of a record: the same operations in the same order, so that a row
+  // equals the single conversion to the last digit (tested), at nearly the speed of a bare loop.
+  const radiusMm = method === 'nut-factor' ? ring.evenPressureRadiusMm : ring.customaryRadiusMm;
+  const halfPitchDiameterMm = thread.pitchDiameterMm / 2;
+  const tangent = thread.pitchMm / (Math.PI * thread.pitchDiameterMm);
+  const exact = method === 'exact';
+  const vdi = method === 'vdi-2230';
+  const riseMm = vdi ? 0.16 * thread.pitchMm : thread.pitchMm / (2 * Math.PI);
+  const vdiArmMm = 0.58 * thread.pitchDiameterMm;
+  const toTorque = way === 'to-torque';
   const out = new Float64Array(length);
   const refused = new Uint8Array(length);
   for (let row = 0; row < length; row++) {
-    const value = numberAt(column, row);
-    const friction = { threadFriction: threadFriction(row), bearingFriction: bearingFriction(row) };
-    const good = value >= 0 && value <= 1e9 && inDomain(friction.threadFriction) && inDomain(friction.bearingFriction);
-    if (good) out[row] = convert(value, leverArms({ thread, bearing, method, ...friction }, ring).tightenMm);
-    else refused[row] = 1;
+    const value = values[row] as number;
+    const inThread = threadFriction[row] as number;
+    const underHead = bearingFriction[row] as number;
+    if (!(value >= 0 && value <= 1e9 && inThread > 0 && inThread <= 1 && underHead > 0 && underHead <= 1)) {
+      refused[row] = 1;
+      continue;
+    }
+    const flank = inThread / COS_HALF_PROFILE;
+    const headMm = underHead * radiusMm;
+    const armMm = exact
+      ? (halfPitchDiameterMm * (tangent + flank)) / (1 - flank * tangent) + headMm
+      : riseMm + (vdi ? vdiArmMm * inThread : flank * halfPitchDiameterMm) + headMm;
+    out[row] = toTorque ? (value * armMm) / 1000 : (value * 1000) / armMm;
   }
   return { out, refused };
 }
@@ -52,18 +74,21 @@ export function convertColumn(
 const isColumn = (column: unknown): column is NumberColumn =>
   Array.isArray(column) || (ArrayBuffer.isView(column) && 'length' in column);
 
-/** What is no number, a text that reads like one included, counts as not a number. */
-const numberAt = (column: NumberColumn, row: number): number => {
-  const value: unknown = column[row];
-  return typeof value === 'number' ? value : Number.NaN;
-};
+/** The column as doubles; what is no number, a text that reads like one included, counts as not a number. */
+function numbersOf(column: NumberColumn): Float64Array {
+  if (column instanceof Float64Array) return column;
+  const numbers = new Float64Array(column.length);
+  for (let row = 0; row < numbers.length; row++) {
+    const value: unknown = column[row];
+    numbers[row] = typeof value === 'number' ? value : Number.NaN;
+  }
+  return numbers;
+}
 
-const inDomain = (friction: number): boolean => friction > 0 && friction <= 1;
-
-function reader(where: string, path: string, column: number | NumberColumn, length: number): (row: number) => number {
-  if (typeof column === 'number') return () => column;
+function spread(where: string, path: string, column: number | NumberColumn, length: number): Float64Array {
+  if (typeof column === 'number') return new Float64Array(length).fill(column);
   if (!isColumn(column) || column.length !== length) {
     throw refuse(where, path, 'no number and no column of that length', `a number, or a column of ${length}`);
   }
-  return (row) => numberAt(column, row);
+  return numbersOf(column);
 }

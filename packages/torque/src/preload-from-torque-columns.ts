@@ -35,11 +35,6 @@ export function preloadFromTorqueColumns(input: { torqueNm: NumberColumn } & Col
   preloadN: Float64Array;
   refused: Uint8Array;
 } {
-  const { out, refused } = convertColumn(
-    'preloadFromTorqueColumns',
-    'torqueNm',
-    input,
-    (torqueNm, armMm) => (torqueNm * 1000) / armMm,
-  );
+  const { out, refused } = convertColumn('preloadFromTorqueColumns', 'torqueNm', input, 'to-preload');
   return { preloadN: out, refused };
 }

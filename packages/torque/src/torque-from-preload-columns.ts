@@ -35,11 +35,6 @@ export function torqueFromPreloadColumns(input: { preloadN: NumberColumn } & Col
   torqueNm: Float64Array;
   refused: Uint8Array;
 } {
-  const { out, refused } = convertColumn(
-    'torqueFromPreloadColumns',
-    'preloadN',
-    input,
-    (preloadN, armMm) => (preloadN * armMm) / 1000,
-  );
+  const { out, refused } = convertColumn('torqueFromPreloadColumns', 'preloadN', input, 'to-torque');
   return { torqueNm: out, refused };
 }
