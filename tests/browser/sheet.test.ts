@@ -47,14 +47,12 @@ describe.each(jobs)('the sheet of %s', (job) => {
       expect(wide).toBeLessThanOrEqual(0);
       // Each drawing is shown once, in the width that suits the screen.
       const drawings = await page.locator('figure').count();
-      const boxes = await page
-        .locator('figure svg:visible')
-        .evaluateAll((shown) =>
-          shown.map((svg) => ({
-            width: svg.getBoundingClientRect().width,
-            height: svg.getBoundingClientRect().height,
-          })),
-        );
+      const boxes = await page.locator('figure svg:visible').evaluateAll((shown) =>
+        shown.map((svg) => ({
+          width: svg.getBoundingClientRect().width,
+          height: svg.getBoundingClientRect().height,
+        })),
+      );
       expect(boxes.length).toBe(drawings);
       for (const box of boxes) {
         expect(box.width).toBeGreaterThan(width * 0.5);

@@ -35,7 +35,8 @@ export function sourcesOf(
 /** Codes that the sheet says elsewhere: in its standing cautions, in its plan, or in its table of ways. */
 const SAID_ELSEWHERE = ['instructions-first', 'follow-maker', 'caution-maker-first', 'friction-is-a-range'];
 
-const TEMPLATES: Messages = { ...taperMessages, ...interfacesMessages, ...diagnosisMessages, ...ownMessages };
+// Made when it is asked for: a spread at the top would keep every sentence in every bundle.
+const templates = (): Messages => ({ ...taperMessages, ...interfacesMessages, ...diagnosisMessages, ...ownMessages });
 
 /** Drops what the sheet says elsewhere and words ids for a reader; codes and values stay as they are. @internal */
 export function forReader(findings: readonly Finding[]): Finding[] {
@@ -45,7 +46,7 @@ export function forReader(findings: readonly Finding[]): Finding[] {
       const worded = Object.entries(finding.values).map(([key, value]) => [key, inWords(value)] as const);
       if (worded.every(([key, value]) => value === finding.values[key])) return finding;
       const values: Finding['values'] = Object.fromEntries(worded);
-      return { ...finding, message: formatFinding({ ...finding, values }, TEMPLATES) };
+      return { ...finding, message: formatFinding({ ...finding, values }, templates()) };
     });
 }
 

@@ -65,8 +65,9 @@ const scaled = fc
 const seen = fc.record(
   Object.fromEntries(
     listChecks('square-taper').map(({ id, outcomes, several }) => {
-      const outcome = fc.constantFrom(...outcomes.map((entry) => entry.id), 'unclear');
-      return [id, fc.option(several ? fc.array(outcome, { maxLength: 2 }) : outcome, { nil: undefined })];
+      const outcome = fc.constantFrom<string>(...outcomes.map((entry) => entry.id), 'unclear');
+      const answer: fc.Arbitrary<string | string[]> = several ? fc.array(outcome, { maxLength: 2 }) : outcome;
+      return [id, fc.option(answer, { nil: undefined })];
     }),
   ),
 );
