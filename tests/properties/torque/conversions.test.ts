@@ -4,8 +4,10 @@ import {
   headPressure,
   metricThread,
   preloadFromTorque,
+  preloadFromTorqueColumns,
   type TorqueMethod,
   torqueFromPreload,
+  torqueFromPreloadColumns,
   unifiedThread,
 } from '@spindlewright/torque';
 import fc from 'fast-check';
@@ -46,6 +48,34 @@ describe('torque and preload', () => {
         const { torqueNm } = torqueFromPreload({ ...input, preloadN });
         const back = preloadFromTorque({ ...input, torqueNm });
         expect(Math.abs(back.preloadN - preloadN)).toBeLessThanOrEqual(1e-12 * preloadN);
+      }),
+    );
+  });
+
+  it('give the same to the last digit in columns', () => {
+    fc.assert(
+      fc.property(joint, fc.array(preload, { minLength: 1, maxLength: 5 }), (input, column) => {
+        const { torqueNm } = torqueFromPreloadColumns({ ...input, preloadN: column });
+        expect(Array.from(torqueNm)).toEqual(
+          column.map((preloadN) => torqueFromPreload({ ...input, preloadN }).torqueNm),
+        );
+        const inRange = Array.from(torqueNm, (torque) => Math.min(torque, 1e9));
+        const { preloadN } = preloadFromTorqueColumns({ ...input, torqueNm: inRange });
+        expect(Array.from(preloadN)).toEqual(
+          inRange.map((torque) => preloadFromTorque({ ...input, torqueNm: torque }).preloadN),
+        );
+      }),
+    );
+  });
+
+  it('stay inverse under a prevailing torque', () => {
+    fc.assert(
+      fc.property(joint, double(100, 1e6), double(0, 50), (input, preloadN, prevailingTorqueNm) => {
+        const { torqueNm } = torqueFromPreload({ ...input, preloadN, prevailingTorqueNm });
+        const back = preloadFromTorque({ ...input, torqueNm, prevailingTorqueNm });
+        // What the locking element takes cancels: its rounding stands against the torque that is left.
+        const cancelled = (1 + prevailingTorqueNm / (torqueNm - prevailingTorqueNm)) * 1e-12;
+        expect(Math.abs(back.preloadN - preloadN)).toBeLessThanOrEqual(cancelled * preloadN);
       }),
     );
   });

@@ -400,4 +400,18 @@ export const adapters: Adapters = {
     return { engagementDiametersRatio };
   },
   'tightening-factors': scatter,
+  'vdi-2230-stainless-m6': assembly,
+  'torque-list-lower-use': (row) => ({ torqueNm: 0.915 * assembly(row).torqueNm }),
+  'bolt-thread-engagement': (row) => {
+    const tensileStrengthMPa = 800;
+    const { engagementMm } = strippingEngagement({
+      thread: threadOf(row),
+      loadN: tensileStrengthMPa * numberIn(row, 'stressAreaIn2') * MM2_PER_IN2,
+      shearStrengthMPa: tensileStrengthMPa / 2,
+      part: 'bolt',
+      externalPitchDiameterMm: numberIn(row, 'externalPitchDiameterIn') * 25.4,
+      internalMinorDiameterMm: numberIn(row, 'internalMinorDiameterIn') * 25.4,
+    });
+    return { engagementIn: engagementMm / 25.4 };
+  },
 };
