@@ -34,6 +34,7 @@ export default defineConfig({
   themeConfig: {
     nav: [
       { text: 'Data', link: '/data/' },
+      { text: 'Theory', link: '/theory/taper' },
       { text: 'Validation', link: '/validation/' },
       { text: 'API', link: '/api/' },
     ],
@@ -57,6 +58,7 @@ export default defineConfig({
           ],
         },
       ],
+      '/theory/': [{ text: 'Theory', items: [{ text: 'The square taper', link: '/theory/taper' }] }],
       '/validation/': [{ text: 'Validation', link: '/validation/', items: validationSidebar() }],
       '/api/': [{ text: 'API', link: '/api/', items: apiSidebar() }],
     },
