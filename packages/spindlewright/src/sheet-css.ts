@@ -27,13 +27,13 @@ figure .wide{display:none}
 .table{overflow-x:auto}
 table{border-collapse:collapse;width:100%;font-size:.9rem;font-variant-numeric:tabular-nums}
 caption{text-align:left;color:var(--soft);padding-bottom:.3rem}
-th,td{text-align:left;vertical-align:top;padding:.3rem .6rem .3rem 0;border-bottom:1px solid var(--rule)}
+th,td{overflow-wrap:break-word;text-align:left;vertical-align:top;padding:.3rem .6rem .3rem 0;border-bottom:1px solid var(--rule)}
 thead th{color:var(--soft);font-weight:600}
 tbody th{font-weight:600}
 @media (max-width:34rem){
 thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 tbody tr{display:block;border-bottom:1px solid var(--rule);padding:.4rem 0}
-tbody th,tbody td{display:block;border:0;padding:.05rem 0}
+tbody th,tbody td{display:block;overflow-wrap:anywhere;border:0;padding:.05rem 0}
 tbody td{display:grid;grid-template-columns:9.5rem 1fr;gap:.5rem}
 tbody td::before{content:attr(data-head);color:var(--soft)}
 }
