@@ -118,7 +118,7 @@ const QUANTILES = [0.025, 0.05, 0.5, 0.95, 0.975];
  *   seed: 1,
  * });
  * Math.round(spread.meanN / 1000); // => 24
- * spread.quantiles[0].preloadN > spread.preloadN.lower; // => true
+ * (spread.quantiles[0]?.preloadN ?? 0) > spread.preloadN.lower; // => true
  * ```
  * @see JCGM 101:2008, propagation of distributions by a Monte Carlo method; Marsaglia, Xorshift RNGs, 2003, generator.
  */
