@@ -426,11 +426,15 @@ export const torqueTableRowSchema: z.ZodType<TorqueTableRow> = z.strictObject({
   friction,
   preloadN: positive,
   torqueNm: positive,
+  torqueLbfIn: positive,
+  torqueLbfFt: positive,
+  torqueKgfCm: positive,
 });
 
 /** Schema of a {@link TorqueTable}. */
 export const torqueTableSchema: z.ZodType<TorqueTable> = z.strictObject({
   rows: z.array(torqueTableRowSchema),
+  method,
   utilisation: friction,
   sources: texts,
   dataEdition: text,

@@ -37,6 +37,16 @@ describe('torqueTable', () => {
     expect(table.utilisation).toBe(0.8);
   });
 
+  it('gives each torque in four units by the exact factors of NIST SP 811', () => {
+    const { rows, method } = torqueTable({ joints: [m8], propertyClasses: ['8.8'], frictions: [0.12] });
+    expect(method).toBe('vdi-2230');
+    for (const { torqueNm, torqueLbfIn, torqueLbfFt, torqueKgfCm } of rows) {
+      expect(torqueLbfIn * 0.1129848290276167).toBeCloseTo(torqueNm, 11);
+      expect(torqueLbfFt * 1.3558179483314004).toBeCloseTo(torqueNm, 11);
+      expect(torqueKgfCm * 0.0980665).toBeCloseTo(torqueNm, 11);
+    }
+  });
+
   it('refuses empty lists and faulty joints', () => {
     const input = { joints: [m8], propertyClasses: ['8.8'], frictions: [0.1] };
     expect(torqueTable(input).utilisation).toBe(0.9);

@@ -1,8 +1,9 @@
-import { checkInput, type FieldSpecs, isDomainError } from '@spindlewright/quantity';
+import { checkInput, convert, type FieldSpecs, isDomainError } from '@spindlewright/quantity';
 import { type AssemblyLimit, assemblyLimit } from './assembly-limit.ts';
 import { type Bearing, bearingSpec, checkRing } from './bearing.ts';
 import { dataEdition } from './data-edition.ts';
 import { frictionSpec, utilisationSpec } from './domain.ts';
+import type { TorqueMethod } from './joint.ts';
 import { refuse } from './refuse.ts';
 import { checkThread, type Thread, threadFields } from './thread.ts';
 
@@ -18,12 +19,20 @@ export interface TorqueTableRow {
   preloadN: number;
   /** Torque that makes it in Nm. */
   torqueNm: number;
+  /** The same in lbf.in. */
+  torqueLbfIn: number;
+  /** The same in lbf.ft. */
+  torqueLbfFt: number;
+  /** The same in kgf.cm. */
+  torqueKgfCm: number;
 }
 
 /** A torque table with what it rests on. */
 export interface TorqueTable {
   /** Lines: threads outermost, then classes, then frictions, in the order given. */
   rows: TorqueTableRow[];
+  /** Formula between preload and torque. */
+  method: TorqueMethod;
   /** Share of yield that was used. */
   utilisation: number;
   /** Ids in the register of sources. */
@@ -65,7 +74,7 @@ const fields: FieldSpecs = {
  *
  * @param input - `joints`: threads with their bearing faces in mm; `propertyClasses`: ids; `frictions` above 0 to 1;
  * `utilisation` above 0 to 1 (default 0.9).
- * @returns Lines with preload in N and torque in Nm, and their provenance.
+ * @returns Lines with preload in N and torque in Nm, lbf.in, lbf.ft and kgf.cm by exact factors; method and provenance.
  * @throws {@link DomainError} for empty lists, values outside their domain, a thread whose sizes contradict
  * each other, a class that is unknown or not made in a size, or unknown keys.
  * @example
@@ -98,11 +107,20 @@ export function torqueTable(input: {
         const limit = limitOf({ joint, propertyClass, friction, utilisation, ...paths });
         for (const id of limit.sources) sources.add(id);
         const { preloadN, torqueNm } = limit;
-        return { designation: joint.thread.designation, propertyClass, friction, preloadN, torqueNm };
+        return {
+          designation: joint.thread.designation,
+          propertyClass,
+          friction,
+          preloadN,
+          torqueNm,
+          torqueLbfIn: convert(torqueNm, 'Nm', 'lbf.in'),
+          torqueLbfFt: convert(torqueNm, 'Nm', 'lbf.ft'),
+          torqueKgfCm: convert(torqueNm, 'Nm', 'kgf.cm'),
+        };
       }),
     ),
   );
-  return { rows, utilisation, sources: [...sources].sort(), dataEdition };
+  return { rows, method: 'vdi-2230', utilisation, sources: [...sources].sort(), dataEdition };
 }
 
 function checkTableJoint(joint: { thread: Thread; bearing: Bearing }, index: number): void {
