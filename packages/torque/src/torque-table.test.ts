@@ -42,7 +42,7 @@ describe('torqueTable', () => {
     expect(method).toBe('vdi-2230');
     for (const { torqueNm, torqueLbfIn, torqueLbfFt, torqueKgfCm } of rows) {
       expect(torqueLbfIn * 0.1129848290276167).toBeCloseTo(torqueNm, 11);
-      expect(torqueLbfFt * 1.3558179483314004).toBeCloseTo(torqueNm, 11);
+      expect(torqueLbfFt * 1.3558179483314003).toBeCloseTo(torqueNm, 11);
       expect(torqueKgfCm * 0.0980665).toBeCloseTo(torqueNm, 11);
     }
   });
