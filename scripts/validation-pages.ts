@@ -47,6 +47,30 @@ function number(value: Cell): string {
 
 const short = (value: number | null): string => (value === null ? 'equal' : String(Number(value.toPrecision(2))));
 
+/** Every difference as a dot over the band that is allowed; nothing where fewer than three numbers could be drawn. */
+function plot({ file, rows }: Case): string[] {
+  const shares = rows
+    .flatMap(({ comparisons }) => comparisons)
+    .flatMap(({ difference, allowed }) =>
+      difference === null || allowed === null || allowed === 0 ? [] : [difference / allowed],
+    );
+  if (shares.length < 3) return [];
+  const x = (share: number): number => Number((260 + 200 * Math.max(-1.25, Math.min(1.25, share))).toFixed(1));
+  const dots = shares.map(
+    (share) => `<circle cx="${x(share)}" cy="18" r="3.5" fill="currentColor" fill-opacity="0.4"/>`,
+  );
+  const worst = Math.max(...shares.map(Math.abs));
+  const label = `Differences of ${cellText(file.title)} over what is allowed; the largest is ${short(worst)} of it`;
+  return [
+    `<svg viewBox="0 0 520 44" role="img" aria-label="${label.replaceAll('"', '&quot;')}" style="max-width:520px;width:100%" ` +
+      'font-size="11" fill="none" stroke="none">' +
+      `<rect x="${x(-1)}" y="8" width="400" height="20" fill="currentColor" fill-opacity="0.08"/>` +
+      `<path d="M260 4V32" stroke="currentColor"/>${dots.join('')}` +
+      `<g fill="currentColor" text-anchor="middle"><text x="${x(-1)}" y="41">- allowed</text>` +
+      `<text x="260" y="41">source</text><text x="${x(1)}" y="41">+ allowed</text></g></svg>`,
+  ];
+}
+
 function section({ file, rows }: Case): string {
   const source = getSource(file.origin.source);
   const edition = source.edition === '' ? '' : `, ${source.edition}`;
@@ -77,6 +101,7 @@ function section({ file, rows }: Case): string {
   return [
     ...head,
     ...(bounds.length > 0 ? [`Tolerances:\n\n${bounds.join('\n')}`] : []),
+    ...plot({ file, rows }),
     `| row | value | source says | ours | difference | allowed | |\n| --- | --- | --: | --: | --: | --: | --- |\n${table.join('\n')}`,
   ].join('\n\n');
 }
