@@ -108,6 +108,26 @@ describe('trade torques', () => {
     }
   });
 
+  it('give the other units from the Nm by the factors of NIST SP 811', () => {
+    const factors = [
+      ['LbfIn', 0.1129848290276167],
+      ['LbfFt', 1.3558179483314],
+      ['KgfCm', 0.0980665],
+    ] as const;
+    for (const row of tradeTorques) {
+      for (const [unit, factor] of factors) {
+        expect(row[`min${unit}`] * factor).toBeCloseTo(row.minNm, 11);
+        expect(row[`max${unit}`] * factor).toBeCloseTo(row.maxNm, 11);
+      }
+    }
+  });
+
+  it('keep a value as printed in the unit it was printed in', () => {
+    const printed = tradeTorques.filter((row) => row.unit === 'lbf.in');
+    expect(printed.length).toBeGreaterThan(2);
+    for (const row of printed) expect([row.minLbfIn, row.maxLbfIn]).toEqual([row.min, row.max]);
+  });
+
   it('agree with the Nm printed beside them to half a unit of the last digit, but for noted misprints', () => {
     const differing = tradeTorques.filter(
       (row) =>

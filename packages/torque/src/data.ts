@@ -190,6 +190,18 @@ export interface TradeTorqueRow extends DataRow {
   minNm: number;
   /** Highest torque in Nm, by exact factors. */
   maxNm: number;
+  /** Lowest torque in lbf.in, by exact factors. */
+  minLbfIn: number;
+  /** Highest torque in lbf.in, by exact factors. */
+  maxLbfIn: number;
+  /** Lowest torque in lbf.ft, by exact factors. */
+  minLbfFt: number;
+  /** Highest torque in lbf.ft, by exact factors. */
+  maxLbfFt: number;
+  /** Lowest torque in kgf.cm, by exact factors. */
+  minKgfCm: number;
+  /** Highest torque in kgf.cm, by exact factors. */
+  maxKgfCm: number;
   /** Lowest torque in Nm that the source prints beside it. */
   printedMinNm?: number;
   /** Highest torque in Nm that the source prints beside it. */
