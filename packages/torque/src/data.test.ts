@@ -61,6 +61,33 @@ function csvOf(table: Table): string {
   return `${[columns.join(','), ...lines].join('\n')}\n`;
 }
 
+/** The table as Markdown for reading: the same cells, numbers to four figures. */
+function markdownOf(table: Table): string {
+  const [head = '', ...lines] = csvOf({
+    ...table,
+    rows: table.rows.map((row) =>
+      Object.fromEntries(
+        Object.entries(row).map(([key, cell]) => [
+          key,
+          typeof cell === 'number'
+            ? Number(cell.toPrecision(4))
+            : typeof cell === 'string'
+              ? cell.replaceAll(',', ';')
+              : cell,
+        ]),
+      ),
+    ),
+  })
+    .trimEnd()
+    .split('\n');
+  const line = (text: string): string => `| ${text.split(',').join(' | ')} |`;
+  return `${[line(head), line(head.replace(/[^,]+/g, '---')), ...lines.map(line)].join('\n')}\n`;
+}
+
+it('trade torques have a Markdown twin for reading (vitest -u writes it)', async () => {
+  await expect(markdownOf(tables['trade-torques'] as Table)).toMatchFileSnapshot('../data/trade-torques.md');
+});
+
 describe.each(Object.entries(tables))('%s', (name, table) => {
   it('has a CSV twin (vitest -u writes it)', async () => {
     await expect(csvOf(table)).toMatchFileSnapshot(`../data/${name}.csv`);
