@@ -80,8 +80,12 @@ function markdownOf(table: Table): string {
   })
     .trimEnd()
     .split('\n');
-  const line = (text: string): string => `| ${text.split(',').join(' | ')} |`;
-  return `${[line(head), line(head.replace(/[^,]+/g, '---')), ...lines.map(line)].join('\n')}\n`;
+  const cells = [head, head.replace(/[^,]+/g, '---'), ...lines].map((text) => text.split(','));
+  const widths = (cells[0] ?? []).map((_, column) => Math.max(...cells.map((line) => line[column]?.length ?? 0)));
+  const padded = cells.map((line, row) =>
+    line.map((cell, column) => cell.padEnd(widths[column] ?? 0, row === 1 ? '-' : ' ')),
+  );
+  return `${padded.map((line) => `| ${line.join(' | ')} |`).join('\n')}\n`;
 }
 
 it('trade torques have a Markdown twin for reading (vitest -u writes it)', async () => {
