@@ -1,8 +1,7 @@
 import { type ActionId, listActions } from '@spindlewright/diagnosis';
-import type { InterfaceRecord } from '@spindlewright/interfaces';
+import { getNeighbour, type InterfaceRecord } from '@spindlewright/interfaces';
 import type { DiagnosisPart } from './diagnosis-part.ts';
 import type { Job } from './job.ts';
-import { neighbourFacts } from './neighbour-facts.ts';
 import type { JobRecords } from './records-of.ts';
 import type { Section } from './sheet.ts';
 
@@ -74,7 +73,24 @@ const threads = (list: readonly { designation: string; use: string }[]): string 
 
 const cited = (ids: readonly string[]): string => (ids.length === 0 ? '' : ` [${[...new Set(ids)].join(', ')}]`);
 
+/** Pedal threads of three-piece arms, by record. */
+const PEDALS = ['pedal-9-16', 'pedal-14x1-25'];
+
+function pedalWords(id: string, side: Job['side']): { text: string; sources: readonly string[] }[] {
+  const record = getNeighbour(id);
+  if (record.kind !== 'pedal-thread') return [];
+  const thread = side === 'drive' ? record.threads.right : record.threads.left;
+  const what = record.summary.replace(/\.$/, '');
+  return [
+    {
+      text: `${thread.designation}, ${thread.hand}-hand (${what.charAt(0).toLowerCase()}${what.slice(1)})`,
+      sources: thread.nominalDiameterMm.sources,
+    },
+  ];
+}
+
 function armRows(job: Job, record: InterfaceRecord, part: string): string[][] {
+  const pedals = PEDALS.flatMap((id) => pedalWords(id, job.side));
   const orientation = record.indexPositions?.claims ?? [];
   const hand = job.side === 'drive' ? 'the right pedal thread is right-hand' : 'the left pedal thread is left-hand';
   return [
@@ -93,15 +109,15 @@ function armRows(job: Job, record: InterfaceRecord, part: string): string[][] {
     ],
     [
       `${part}: pedal thread`,
-      neighbourFacts.pedalThread.text,
-      `the pedal has to turn in by hand${cited(neighbourFacts.pedalThread.sources)}`,
+      pedals.map(({ text }) => text).join('; '),
+      `the pedal has to turn in by hand${cited(pedals.flatMap(({ sources }) => sources))}`,
     ],
     ...(job.side === 'drive'
       ? [
           [
             `${part}: chainring fixing`,
             'bolt circle and number of arms as the rings',
-            `five arms: neighbouring holes stand ${neighbourFacts.fiveArmHoleShare.value.toFixed(3)} of the circle apart${cited(neighbourFacts.fiveArmHoleShare.sources)}`,
+            `five arms: neighbouring holes stand ${Math.sin(Math.PI / 5).toFixed(3)} of the circle apart, the sine of half the angle between them`,
           ],
           [
             `${part}: chainline`,
