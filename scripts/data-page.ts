@@ -2,6 +2,7 @@
 import { dataEdition, listConflicts, listInterfaces, listNeighbours } from '@spindlewright/interfaces';
 import { type NumberRow, numberRows } from '@spindlewright/interfaces/data';
 import type { Standing } from '@spindlewright/quantity';
+import { cellText } from './page-text.ts';
 
 const STANDINGS = [
   'standard',
@@ -24,10 +25,6 @@ const MEANINGS: Record<(typeof STANDINGS)[number], string> = {
   judgement: 'ours, stated so',
   'from-memory': 'known, and not confirmed by a source',
 };
-
-/** Makes text safe for a table cell of a page that is also a template. */
-const cellText = (text: string): string =>
-  text.replace(/[&<>{}|]/g, (c) => `&#${c.charCodeAt(0)};`).replaceAll('\n', ' ');
 
 interface Entry {
   id: string;

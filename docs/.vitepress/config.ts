@@ -23,22 +23,40 @@ function validationSidebar(): DefaultTheme.SidebarItem[] {
     });
 }
 
+const benches = [
+  { text: 'Seat', link: '/bench/seat' },
+  { text: 'Torque', link: '/bench/torque' },
+  { text: 'Diagnosis', link: '/bench/diagnosis' },
+  { text: 'Identify', link: '/bench/identify' },
+  { text: 'The whole job', link: '/bench/job' },
+];
+
 export default defineConfig({
   lang: 'en-GB',
   title: 'Spindlewright',
   description: 'Where a crank arm seats, how tight it must be, what is wrong with it: libraries, data and their proof',
+  head: [['link', { rel: 'icon', type: 'image/svg+xml', href: `${process.env.DOCS_BASE ?? '/'}favicon.svg` }]],
   // A site under a sub-path: DOCS_BASE=/spindlewright/ npm run docs
   base: process.env.DOCS_BASE ?? '/',
   metaChunk: true,
   lastUpdated: false,
+  vite: {
+    // The packages as they stand in the repository: the pages need no build of them.
+    resolve: { conditions: ['@spindlewright/source', 'module', 'browser', 'import', 'default'] },
+    ssr: { noExternal: [/^@spindlewright\//, 'spindlewright'], resolve: { conditions: ['@spindlewright/source'] } },
+  },
   themeConfig: {
     nav: [
-      { text: 'Data', link: '/data/' },
+      { text: 'Bench', items: benches, activeMatch: '/bench/' },
+      { text: 'Atlas', link: '/atlas/' },
+      { text: 'Guides', link: '/guides/' },
       { text: 'Theory', link: '/theory/taper' },
       { text: 'Validation', link: '/validation/' },
+      { text: 'Codes', link: '/codes/' },
       { text: 'API', link: '/api/' },
     ],
     sidebar: {
+      '/bench/': [{ text: 'Bench', items: benches }],
       '/data/': [
         {
           text: 'Data',

@@ -1,0 +1,178 @@
+import { listChecks, listJoints } from '@spindlewright/diagnosis';
+import { readJob, renderHtml, workJob } from 'spindlewright';
+import boltBottoms from '../../../examples/jobs/bolt-bottoms.json' with { type: 'json' };
+import boreGone from '../../../examples/jobs/bore-gone.json' with { type: 'json' };
+import goodArm from '../../../examples/jobs/good-arm.json' with { type: 'json' };
+import mixedStandard from '../../../examples/jobs/mixed-standard.json' with { type: 'json' };
+import { type Bench, type BenchContext, type Block, type Group, numberOf, type State } from './bench.ts';
+
+const EXAMPLES: Record<string, { title: string; job: object }> = {
+  'bore-gone': { title: 'Moves though its bolt is tight', job: boreGone },
+  'good-arm': { title: 'A sound arm', job: goodArm },
+  'mixed-standard': { title: 'A mix of two squares', job: mixedStandard },
+  'bolt-bottoms': { title: 'A bolt that bottoms', job: boltBottoms },
+};
+
+const checks = listChecks();
+
+const defaults: State = {
+  from: 'bore-gone',
+  title: '',
+  bike: '',
+  date: '',
+  side: '',
+  joint: '',
+  endGap: '',
+  shoulderGap: '',
+  torque: '',
+  thread: '',
+  strength: '',
+  ...Object.fromEntries(checks.map(({ id }) => [id, ''])),
+};
+
+const option = (value: string, label: string): { value: string; label: string } => ({ value, label });
+
+function groups({ state, file }: BenchContext): readonly Group[] {
+  return [
+    {
+      title: 'Begin with',
+      note: 'A job file stays on this device: nothing is sent anywhere.',
+      fields: [
+        {
+          key: 'from',
+          label: 'An invented example, or an empty sheet',
+          type: 'choice',
+          options: [
+            option('empty', 'an empty sheet'),
+            ...Object.entries(EXAMPLES).map(([id, { title }]) => option(id, title)),
+            ...(file === undefined ? [] : [option('file', 'the file that was opened')]),
+          ],
+        },
+        { key: 'from', label: 'or open a job file', type: 'file' },
+      ],
+    },
+    {
+      title: 'The bicycle',
+      note: 'What is filled in here goes over what the example or the file says.',
+      fields: [
+        { key: 'title', label: 'Heading of the sheet', type: 'text' },
+        { key: 'bike', label: 'Bicycle', type: 'text' },
+        { key: 'date', label: 'Date', type: 'text', hint: 'as 2026-11-27' },
+        {
+          key: 'side',
+          label: 'Side',
+          type: 'choice',
+          options: [option('', 'as it stands'), option('non-drive', 'left'), option('drive', 'right')],
+        },
+        {
+          key: 'joint',
+          label: 'Interface',
+          type: 'choice',
+          options: [
+            option('', 'as it stands'),
+            ...listJoints()
+              .filter(({ modelled }) => modelled)
+              .map(({ id }) => option(id, id.replaceAll('-', ' '))),
+          ],
+        },
+      ],
+    },
+    {
+      title: 'What was found',
+      folded: state.from !== 'empty',
+      fields: checks.map(({ id, question, outcomes }) => ({
+        key: id,
+        label: question,
+        type: 'choice' as const,
+        options: [option('', 'as it stands'), ...outcomes.map((outcome) => option(outcome.id, outcome.text))],
+      })),
+    },
+    {
+      title: 'Trial fit and bolt',
+      fields: [
+        { key: 'endGap', label: 'End gap by hand', type: 'number', quantity: 'length' },
+        { key: 'shoulderGap', label: 'Shoulder gap by hand', type: 'number', quantity: 'length' },
+        { key: 'thread', label: 'Bolt thread', type: 'text', hint: 'as M8x1' },
+        { key: 'strength', label: 'Mark on its head', type: 'text', hint: 'as 8.8' },
+        { key: 'torque', label: 'Torque that the part maker states', type: 'number', quantity: 'torque' },
+      ],
+    },
+  ];
+}
+
+type Bag = Record<string, unknown>;
+
+/** The example or file, with what was filled in laid over it. */
+function jobOf({ state, file }: BenchContext): Bag {
+  const base: Bag =
+    state.from === 'file' && file !== undefined
+      ? parsed(file)
+      : structuredClone((EXAMPLES[state.from ?? '']?.job as Bag | undefined) ?? emptyJob());
+  const observations = Object.fromEntries(
+    checks.flatMap(({ id, several }) => (state[id] ? [[id, several ? [state[id]] : state[id]]] : [])),
+  );
+  const endGapMm = numberOf(state, 'endGap');
+  const shoulderGapMm = numberOf(state, 'shoulderGap');
+  const partMakerTorqueNm = numberOf(state, 'torque');
+  return {
+    ...base,
+    ...(state.title ? { title: state.title } : {}),
+    ...(state.bike ? { bike: state.bike } : {}),
+    ...(state.date ? { date: state.date } : {}),
+    ...(state.side ? { side: state.side } : {}),
+    ...(state.joint ? { interface: { spindle: state.joint, arm: state.joint } } : {}),
+    ...(Object.keys(observations).length > 0
+      ? { observations: { ...(base.observations as Bag | undefined), ...observations } }
+      : {}),
+    ...(endGapMm === undefined && shoulderGapMm === undefined
+      ? {}
+      : {
+          trialFit: {
+            ...(base.trialFit as Bag | undefined),
+            ...(endGapMm === undefined ? {} : { endGapMm }),
+            ...(shoulderGapMm === undefined ? {} : { shoulderGapMm }),
+          },
+        }),
+    ...(state.thread || state.strength
+      ? {
+          fixing: {
+            lubrication: 'unknown',
+            ...(base.fixing as Bag | undefined),
+            ...(state.thread ? { thread: state.thread } : {}),
+            ...(state.strength ? { propertyClass: state.strength } : {}),
+          },
+        }
+      : {}),
+    ...(partMakerTorqueNm === undefined ? {} : { partMakerTorqueNm }),
+  };
+}
+
+const emptyJob = (): Bag => ({
+  format: 'spindlewright-job-1',
+  title: 'Crank arm',
+  date: '2026-01-01',
+  bike: 'bicycle on the stand',
+  side: 'non-drive',
+  interface: { spindle: 'square-taper-jis', arm: 'square-taper-jis' },
+});
+
+function parsed(file: string): Bag {
+  try {
+    const value: unknown = JSON.parse(file);
+    return typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Bag) : {};
+  } catch {
+    return {};
+  }
+}
+
+function answer(context: BenchContext): readonly Block[] {
+  const bag = jobOf(context);
+  const sheet = workJob(readJob(bag));
+  const name = sheet.title
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .slice(0, 40);
+  return [{ kind: 'sheet', html: renderHtml(sheet), name, save: `${JSON.stringify(bag, null, 2)}\n` }];
+}
+
+export const jobBench: Bench = { defaults, groups, answer };

@@ -1,0 +1,225 @@
+import { drawPreloadRange } from '@spindlewright/drawing';
+import {
+  assemblyLimit,
+  frictionRange,
+  handForce,
+  preloadFromTorque,
+  preloadRange,
+  propertyClass,
+  threadFor,
+  wrenchSetting,
+} from '@spindlewright/torque';
+import { frictionClasses, listTradeTorques, propertyClasses, toolClasses } from '@spindlewright/torque/data';
+import { type Bench, type BenchContext, type Block, type Group, numberOf, sorted } from './bench.ts';
+import { show, showLimits } from './units.ts';
+
+const BOLTS = ['M8x1', 'M8x1.25', 'M10x1', 'M12x1', 'M15x1', 'M6x1', 'M5x0.8', '9/16-20 UN', '1/2-20 UN'];
+
+const defaults = {
+  bolt: 'M8x1',
+  strength: '8.8',
+  torque: '40',
+  friction: 'greased-steel-thread',
+  head: '20',
+  hole: 'square',
+  holeSize: '12.6',
+  tool: 'click-wrench-iso-6789',
+  wrench: '250',
+  extension: '0',
+  angle: '0',
+};
+
+const option = (value: string, label = value): { value: string; label: string } => ({ value, label });
+const words = (id: string): string => id.replaceAll('-', ' ');
+
+function groups({ state }: BenchContext): readonly Group[] {
+  return [
+    {
+      title: 'The bolt',
+      fields: [
+        {
+          key: 'bolt',
+          label: 'Thread',
+          type: 'text',
+          options: BOLTS.map((id) => option(id)),
+          hint: 'as M8x1 or 9/16-20 UN',
+        },
+        {
+          key: 'strength',
+          label: 'Mark on the head',
+          type: 'choice',
+          options: [
+            option('', 'none, or not known'),
+            ...[...new Set(propertyClasses.map(({ propertyClass: id }) => id))].map((id) => option(id)),
+          ],
+        },
+        {
+          key: 'friction',
+          label: 'Thread and head are',
+          type: 'choice',
+          options: frictionClasses
+            .filter(({ max }) => max !== undefined)
+            .map(({ id, min, max }) => option(id, `${words(id)} (${min} to ${max})`)),
+        },
+      ],
+    },
+    {
+      title: 'The face under the head',
+      fields: [
+        { key: 'head', label: 'Outer diameter that bears', type: 'number', quantity: 'length' },
+        {
+          key: 'hole',
+          label: 'Hole under it',
+          type: 'radios',
+          options: [option('square', 'the square of the arm'), option('round', 'round')],
+        },
+        {
+          key: 'holeSize',
+          label: state.hole === 'square' ? 'Square, across flats' : 'Hole diameter',
+          type: 'number',
+          quantity: 'length',
+        },
+      ],
+    },
+    {
+      title: 'The wrench',
+      fields: [
+        {
+          key: 'torque',
+          label: 'Torque wanted at the bolt',
+          type: 'number',
+          quantity: 'torque',
+          hint: 'any unit: 300 lbf.in',
+        },
+        {
+          key: 'tool',
+          label: 'Tool',
+          type: 'choice',
+          options: [option('', 'exact, as on paper'), ...toolClasses.map(({ id, name }) => option(id, name))],
+        },
+        { key: 'wrench', label: 'From its square to the mark on the grip', type: 'number', quantity: 'length' },
+        { key: 'extension', label: 'Crowfoot or extension, square to bolt', type: 'number', quantity: 'length' },
+        {
+          key: 'angle',
+          label: 'Its angle to the wrench',
+          type: 'number',
+          quantity: 'angle',
+          hint: '0 lengthens, 90 leaves the setting alone',
+        },
+      ],
+    },
+  ];
+}
+
+function answer({ state, units }: BenchContext): readonly Block[] {
+  const thread = threadFor(state.bolt ?? '');
+  const torqueNm = numberOf(state, 'torque') ?? 0;
+  const { friction } = frictionRange({ of: frictionId(state.friction ?? '') });
+  if (friction === null) return [];
+  const outerDiameterMm = numberOf(state, 'head') ?? 0;
+  const holeMm = numberOf(state, 'holeSize') ?? 0;
+  const bearing =
+    state.hole === 'square' ? { outerDiameterMm, squareHoleMm: holeMm } : { outerDiameterMm, holeDiameterMm: holeMm };
+  const joint = { thread, bearing, threadFriction: friction, bearingFriction: friction };
+  const strength = state.strength ? { propertyClass: state.strength } : {};
+  const range = preloadRange({ torqueNm, ...(state.tool ? { tool: state.tool } : {}), ...joint, ...strength });
+  const exact = { thread, bearing, threadFriction: friction.nominal, bearingFriction: friction.nominal };
+  const one = preloadFromTorque({ torqueNm, ...exact });
+  const wrenchLengthMm = numberOf(state, 'wrench') ?? 0;
+  const setting = wrenchSetting({
+    targetTorqueNm: torqueNm,
+    wrenchLengthMm,
+    extensionLengthMm: numberOf(state, 'extension') ?? 0,
+    extensionAngleDeg: numberOf(state, 'angle') ?? 0,
+  });
+  const limit = state.strength ? assemblyLimit({ ...exact, propertyClass: state.strength }) : undefined;
+  const yields = range.strength === undefined ? undefined : range.strength.utilisation;
+  const yieldN = state.strength
+    ? propertyClass(state.strength, thread.majorDiameterMm).yieldStrengthMPa * thread.stressAreaMm2
+    : undefined;
+  const tone = yields === undefined ? 'plain' : yields.upper > 1 ? 'stop' : yields.upper > 0.9 ? 'care' : 'good';
+  const share = (partNm: number | null): number => (torqueNm === 0 || partNm === null ? 0 : partNm / torqueNm);
+  const percent = (part: number): string => `${Math.round(100 * part)} %`;
+  const { split } = one;
+  return [
+    {
+      kind: 'headline',
+      tone,
+      text: `${showLimits(range.preloadN, 'force', units)} of preload`,
+      detail:
+        yields === undefined
+          ? 'What this torque makes of the bolt, at the worst of tool and friction either way.'
+          : `The bolt is used to ${percent(yields.nominal)} of its yield strength (${percent(yields.lower)} to ${percent(yields.upper)}).`,
+    },
+    {
+      kind: 'figure',
+      svg: drawPreloadRange({
+        preloadN: range.preloadN,
+        marks: [
+          ...(limit ? [{ label: 'nine tenths of yield', forceN: limit.preloadN }] : []),
+          ...(yieldN ? [{ label: 'yield, pull alone', forceN: yieldN }] : []),
+        ],
+      }),
+      caption: 'Preload that may really be there, and what the bolt bears',
+    },
+    {
+      kind: 'values',
+      title: 'At the wrench',
+      rows: [
+        { label: 'Set it to', value: show(setting.settingNm, 'torque', units), note: sameTorques(setting.settingNm) },
+        {
+          label: 'Hand force at the mark',
+          value: show(handForce({ torqueNm: setting.settingNm, leverLengthMm: wrenchLengthMm }).forceN, 'force', units),
+        },
+        { label: 'To loosen again, before it settles', value: showLimits(range.looseningTorqueNm, 'torque', units) },
+        {
+          label: 'Largest over smallest preload',
+          value: range.tighteningFactor === null ? 'not known' : range.tighteningFactor.toFixed(2),
+        },
+      ],
+    },
+    {
+      kind: 'bars',
+      title: 'Where the torque goes',
+      note: 'At the middle of the friction range.',
+      rows: [
+        { label: 'stretches the bolt', share: share(split.pitchNm), text: percent(share(split.pitchNm)) },
+        {
+          label: 'friction in the thread',
+          share: share(split.threadFrictionNm),
+          text: percent(share(split.threadFrictionNm)),
+        },
+        {
+          label: 'friction under the head',
+          share: share(split.bearingFrictionNm),
+          text: percent(share(split.bearingFrictionNm)),
+        },
+      ],
+    },
+    {
+      kind: 'table',
+      title: 'What the trade says',
+      note: 'Common practice and published ranges, side by side; the part maker’s own value comes before all of them.',
+      head: ['joint', 'range', 'standing'],
+      rows: listTradeTorques().map(({ joint: name, minNm, maxNm, standing }) => [
+        words(name),
+        minNm === maxNm || maxNm === undefined
+          ? show(minNm, 'torque', units)
+          : `${show(minNm, 'torque', units)} to ${show(maxNm, 'torque', units)}`,
+        words(standing),
+      ]),
+    },
+    { kind: 'findings', findings: sorted([...range.findings, ...setting.findings, ...one.findings]) },
+  ];
+}
+
+/** `frictionRange` takes a class by its letter and a state of the parts by its id. */
+const frictionId = (id: string): string => {
+  const letter = /^friction-class-([a-e])$/.exec(id)?.[1];
+  return letter === undefined ? id : letter.toUpperCase();
+};
+
+const sameTorques = (torqueNm: number): string =>
+  [show(torqueNm, 'torque', 'metric'), show(torqueNm, 'torque', 'inch')].join(' = ');
+
+export const torqueBench: Bench = { defaults, groups, answer };

@@ -1,0 +1,77 @@
+import { convert, parseQuantity, type Unit } from '@spindlewright/quantity';
+
+/** Which units a page shows; numbers are kept in the first of each pair whatever is shown. */
+export type UnitSystem = 'metric' | 'inch';
+/** What a number on a bench is. */
+export type QuantityKind = 'length' | 'torque' | 'force' | 'pressure' | 'angle' | 'plain';
+
+interface Shown {
+  unit: Unit;
+  text: string;
+  decimals: number;
+}
+
+// Kept: mm, Nm, N, MPa, deg. A shop thinks in kilonewtons or pounds, in newton metres or pound-inches.
+const SHOWN: Record<Exclude<QuantityKind, 'plain'>, Record<UnitSystem, Shown>> = {
+  length: { metric: { unit: 'mm', text: 'mm', decimals: 2 }, inch: { unit: 'in', text: 'in', decimals: 4 } },
+  torque: { metric: { unit: 'Nm', text: 'N·m', decimals: 1 }, inch: { unit: 'lbf.in', text: 'lbf·in', decimals: 0 } },
+  force: { metric: { unit: 'kN', text: 'kN', decimals: 1 }, inch: { unit: 'lbf', text: 'lbf', decimals: 0 } },
+  pressure: { metric: { unit: 'MPa', text: 'MPa', decimals: 0 }, inch: { unit: 'psi', text: 'psi', decimals: 0 } },
+  angle: { metric: { unit: 'deg', text: '°', decimals: 2 }, inch: { unit: 'deg', text: '°', decimals: 2 } },
+};
+
+const KEPT = { length: 'mm', torque: 'Nm', force: 'N', pressure: 'MPa', angle: 'deg' } as const;
+
+const change = (value: number, from: Unit, to: Unit): number => convert(value, from, to as never);
+
+/** Unit behind a field or a value. */
+export const unitText = (kind: QuantityKind, system: UnitSystem): string =>
+  kind === 'plain' ? '' : SHOWN[kind][system].text;
+
+/** A kept number as text in the unit shown, without trailing zeros: what a field holds. */
+export function toField(kept: string, kind: QuantityKind, system: UnitSystem): string {
+  if (kept === '' || kind === 'plain') return kept;
+  const value = change(Number(kept), KEPT[kind], SHOWN[kind][system].unit);
+  return Number.isFinite(value) ? String(Number(value.toPrecision(7))) : kept;
+}
+
+/** What somebody typed, as a kept number; text with a unit of its own may be in any unit. Undefined = no such number. */
+export function fromField(typed: string, kind: QuantityKind, system: UnitSystem): string | undefined {
+  const text = typed.trim().replace(/^([+-]?\d*),(\d+)/, '$1.$2');
+  if (text === '') return '';
+  if (/^[+-]?(\d+\.?\d*|\.\d+)$/.test(text)) {
+    const plain = Number(text);
+    if (kind === 'plain') return String(plain);
+    return String(Number(change(plain, SHOWN[kind][system].unit, KEPT[kind]).toPrecision(10)));
+  }
+  if (kind === 'plain') return undefined;
+  try {
+    const { value, unit } = parseQuantity(typed);
+    return String(Number(change(value, unit, KEPT[kind]).toPrecision(10)));
+  } catch {
+    return undefined;
+  }
+}
+
+/** A kept number with its unit, rounded for reading. */
+export function show(kept: number | null | undefined, kind: QuantityKind, system: UnitSystem): string {
+  if (kept === null || kept === undefined) return 'not known';
+  if (kind === 'plain') return String(Number(kept.toPrecision(3)));
+  const { unit, text, decimals } = SHOWN[kind][system];
+  const value = change(kept, KEPT[kind], unit).toFixed(decimals);
+  return `${Number(value) === 0 ? value.replace('-', '') : value.replace('-', '−')}${text === '°' ? '' : ' '}${text}`;
+}
+
+/** Limits as "nominal (lower to upper)". */
+export function showLimits(
+  limits: { lower: number; nominal: number; upper: number } | null | undefined,
+  kind: QuantityKind,
+  system: UnitSystem,
+): string {
+  if (!limits) return 'not known';
+  const nominal = show(limits.nominal, kind, system);
+  if (limits.lower === limits.upper) return nominal;
+  const unit = ` ${unitText(kind, system)}`;
+  const bare = (value: number): string => show(value, kind, system).replace(unit, '');
+  return `${nominal} (${bare(limits.lower)} to ${bare(limits.upper)})`;
+}
