@@ -35,6 +35,8 @@ export default defineConfig({
   lang: 'en-GB',
   title: 'Spindlewright',
   description: 'Where a crank arm seats, how tight it must be, what is wrong with it: libraries, data and their proof',
+  // Pages are small; fetching every page that a visible link names would cost more than the page itself.
+  router: { prefetchLinks: false },
   head: [['link', { rel: 'icon', type: 'image/svg+xml', href: `${process.env.DOCS_BASE ?? '/'}favicon.svg` }]],
   // A site under a sub-path: DOCS_BASE=/spindlewright/ npm run docs
   base: process.env.DOCS_BASE ?? '/',
@@ -45,6 +47,8 @@ export default defineConfig({
     resolve: { conditions: ['@spindlewright/source', 'module', 'browser', 'import', 'default'] },
     ssr: { noExternal: [/^@spindlewright\//, 'spindlewright'], resolve: { conditions: ['@spindlewright/source'] } },
   },
+  // The default code colours fall short of the contrast that small text needs.
+  markdown: { theme: { light: 'github-light-high-contrast', dark: 'github-dark-high-contrast' } },
   themeConfig: {
     nav: [
       { text: 'Bench', items: benches, activeMatch: '/bench/' },

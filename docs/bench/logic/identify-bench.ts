@@ -219,7 +219,7 @@ function answer({ state }: BenchContext): readonly Block[] {
         text: probability < 0.01 ? 'under 1 %' : `${Math.round(100 * probability)} %`,
       })),
     },
-    { kind: 'text', text: `Next: ${result.message}` },
+    { kind: 'text', text: result.message },
     {
       kind: 'links',
       title: 'In the atlas',

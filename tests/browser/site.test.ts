@@ -1,0 +1,324 @@
+// The built site in a real browser, under a sub-path when it was built so. Needs `npm run docs`.
+import { readFileSync } from 'node:fs';
+import type { Server } from 'node:http';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import { diagnose, listActions } from '@spindlewright/diagnosis';
+import { identifyThread } from '@spindlewright/interfaces';
+import { predictSeat } from '@spindlewright/taper';
+import { frictionRange, preloadRange, threadFor, wrenchSetting } from '@spindlewright/torque';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import { readJob, workJob } from 'spindlewright';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { pictures, startBrowser } from './browser.ts';
+import { dist, serveSite, sitePages, sitePath } from './site-server.ts';
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+let browser: Browser;
+let server: Server;
+let origin: string;
+let url: string;
+
+beforeAll(async () => {
+  ({ server, origin, url } = await serveSite());
+  browser = await startBrowser();
+});
+afterAll(async () => {
+  await browser?.close();
+  server?.close();
+});
+
+interface Visit {
+  page: Page;
+  faults: string[];
+  bytes: () => number;
+  close: () => Promise<void>;
+}
+
+/** Opens a page and notes what no page may do: errors, and requests to anywhere else. */
+async function visit(path: string, options: BrowserContextOptions = {}): Promise<Visit> {
+  const context = await browser.newContext(options);
+  const page = await context.newPage();
+  const faults: string[] = [];
+  let bytes = 0;
+  page.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning') faults.push(message.text());
+  });
+  page.on('pageerror', (error) => faults.push(String(error)));
+  page.on('request', (request) => {
+    const to = request.url();
+    if (!to.startsWith(origin) && !/^(blob|data|about):/.test(to)) faults.push(`asks ${to}`);
+  });
+  page.on('response', (response) => {
+    if (response.status() >= 400) faults.push(`${response.status()} ${response.url()}`);
+    bytes += Number(response.headers()['content-length'] ?? 0);
+  });
+  await page.goto(`${url}${path}`, { waitUntil: 'networkidle' });
+  return { page, faults, bytes: () => bytes, close: () => context.close() };
+}
+
+const BENCHES = ['seat', 'torque', 'diagnosis', 'identify', 'job'] as const;
+const bench = (name: (typeof BENCHES)[number]): string => `bench/${name}.html`;
+const PAGES = [
+  'index.html',
+  ...BENCHES.map(bench),
+  'atlas/index.html',
+  'atlas/square-taper-jis.html',
+  'codes/index.html',
+  'guides/index.html',
+  'theory/taper.html',
+  'validation/index.html',
+  'api/index.html',
+];
+
+/** Width, height and colours under which every page is looked at. */
+const LOOKS = [
+  { name: 'desktop-light', viewport: { width: 1280, height: 900 }, colorScheme: 'light' },
+  { name: 'desktop-dark', viewport: { width: 1280, height: 900 }, colorScheme: 'dark' },
+  { name: 'phone-light', viewport: { width: 360, height: 740 }, colorScheme: 'light', hasTouch: true },
+  { name: 'phone-dark', viewport: { width: 360, height: 740 }, colorScheme: 'dark', hasTouch: true },
+] as const;
+
+const answerText = async (page: Page): Promise<string> => (await page.locator('.bench-answer').textContent()) ?? '';
+
+describe.each(PAGES)('%s', (path) => {
+  it.each(LOOKS)('stands by itself, $name', async ({ name, ...look }) => {
+    const { page, faults, close } = await visit(path, look);
+    if (path.startsWith('bench/')) await page.locator('.bench-answer > *').first().waitFor();
+    const spill = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    await page.screenshot({ path: `${pictures}site-${path.replace(/\W+/g, '-')}-${name}.png`, fullPage: true });
+    expect(faults).toEqual([]);
+    expect(spill).toBeLessThanOrEqual(0);
+    await close();
+  });
+
+  it.each(['light', 'dark'] as const)('has no fault that axe finds, %s', async (colorScheme) => {
+    const { page, close } = await visit(path, { viewport: { width: 1280, height: 900 }, colorScheme });
+    if (path.startsWith('bench/')) await page.locator('.bench-answer > *').first().waitFor();
+    await page.evaluate(axeSource);
+    const faults = await page.evaluate(async () => {
+      const { axe } = window as unknown as {
+        axe: {
+          run: (where: object, how: object) => Promise<{ violations: { id: string; nodes: { html: string }[] }[] }>;
+        };
+      };
+      const { violations } = await axe.run(
+        { exclude: [['.VPNav'], ['.VPSidebar'], ['iframe']] },
+        { runOnly: ['wcag2a', 'wcag2aa', 'wcag21aa'] },
+      );
+      return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160)}`);
+    });
+    expect(faults).toEqual([]);
+    await close();
+  });
+});
+
+describe('what is carried over the wire', () => {
+  it('keeps the first page within 150 kB', async () => {
+    const { bytes, close } = await visit('index.html');
+    expect(bytes()).toBeGreaterThan(20_000);
+    expect(bytes()).toBeLessThanOrEqual(150_000);
+    await close();
+  });
+
+  it.each(BENCHES)('keeps the %s bench within 300 kB', async (name) => {
+    const { page, bytes, close } = await visit(bench(name));
+    await page.locator('.bench-answer > *').first().waitFor();
+    expect(bytes()).toBeGreaterThan(50_000);
+    expect(bytes()).toBeLessThanOrEqual(300_000);
+    await close();
+  });
+});
+
+describe('benches say what the library says', () => {
+  it('seat', async () => {
+    const { page, close } = await visit(
+      `${bench('seat')}?way=shapes&sEnd=12.6&sAngle=2&sFlats=15&aMouth=13.4&aAngle=2&aBore=15&size=0&force=18000&flats=dry`,
+    );
+    const { pressed, travelMm } = predictSeat({
+      spindle: { acrossFlatsAtEndMm: 12.6, faceAngleDeg: 2, flatLengthMm: 15 },
+      arm: { acrossFlatsAtMouthMm: 13.4, faceAngleDeg: 2, boreLengthMm: 15 },
+      pressing: { axialForceN: 18000, friction: { lower: 0.15, nominal: 0.2, upper: 0.3 } },
+    });
+    const text = await answerText(page);
+    for (const { lower, nominal, upper } of [pressed.endGapMm, pressed.shoulderGapMm, travelMm]) {
+      expect(text).toContain(`${nominal.toFixed(2)} mm (${lower.toFixed(2)} to ${upper.toFixed(2)})`);
+    }
+    await close();
+  });
+
+  it('torque, in pounds as well', async () => {
+    const asked =
+      'bolt=M8x1&strength=8.8&torque=35&friction=friction-class-b&hole=round&head=16&holeSize=9&wrench=250&extension=50';
+    const { page, close } = await visit(`${bench('torque')}?${asked}`);
+    const { friction } = frictionRange({ of: 'B' });
+    if (friction === null) throw new Error('class B has both ends');
+    const { preloadN } = preloadRange({
+      torqueNm: 35,
+      tool: 'click-wrench-iso-6789',
+      thread: threadFor('M8x1'),
+      threadFriction: friction,
+      bearingFriction: friction,
+      bearing: { outerDiameterMm: 16, holeDiameterMm: 9 },
+      propertyClass: '8.8',
+    });
+    const kilo = (force: number): string => (force / 1000).toFixed(1);
+    expect(await answerText(page)).toContain(
+      `${kilo(preloadN.nominal)} kN (${kilo(preloadN.lower)} to ${kilo(preloadN.upper)})`,
+    );
+    const { settingNm } = wrenchSetting({ targetTorqueNm: 35, wrenchLengthMm: 250, extensionLengthMm: 50 });
+    await page.getByLabel('in, lbf').check();
+    // 1 lbf.in = 0.112984829... Nm (NIST SP 811, appendix B.8).
+    expect(await answerText(page)).toContain(`${Math.round(settingNm / 0.1129848290276167)} lbf·in`);
+    await close();
+  });
+
+  it('diagnosis', async () => {
+    const { page, close } = await visit(
+      `${bench('diagnosis')}?bore-flats=rounded&bolt-on-arrival=tight&play-after-tightening=remains`,
+    );
+    const { action, conditions, doNotRide } = diagnose({
+      joint: 'square-taper-jis',
+      side: 'non-drive',
+      observations: { 'bore-flats': 'rounded', 'bolt-on-arrival': 'tight', 'play-after-tightening': 'remains' },
+    });
+    const text = await answerText(page);
+    expect(doNotRide).toBe(true);
+    expect(text).toContain('Do not ride until then');
+    expect(text.toLowerCase()).toContain(
+      listActions()
+        .find(({ id }) => id === action)
+        ?.text.toLowerCase(),
+    );
+    expect(text).toContain(`${Math.round(100 * (conditions[0]?.probability ?? 0))} %`);
+    await close();
+  });
+
+  it('identify', async () => {
+    const { page, close } = await visit(`${bench('identify')}?what=thread&threadDiameter=14.2&pitch=1.27&hand=left`);
+    const [best] = identifyThread({ diameterMm: 14.2, pitchMm: 1.27, hand: 'left', kind: 'external' }).candidates;
+    const text = await answerText(page);
+    expect(text).toContain(best?.designation);
+    expect(text).toContain(`${Math.round(100 * (best?.probability ?? 0))} %`);
+    await close();
+  });
+
+  it('job: the sheet is the library’s own', async () => {
+    const job: unknown = JSON.parse(readFileSync('examples/jobs/mixed-standard.json', 'utf8'));
+    const { page, close } = await visit(`${bench('job')}?from=mixed-standard`);
+    const frame = page.frameLocator('iframe');
+    await frame.locator('h1').waitFor();
+    expect(await frame.locator('h1').textContent()).toBe(workJob(readJob(job)).title);
+    await close();
+  });
+});
+
+describe('benches can be worked', () => {
+  it('by keyboard alone, and the address holds the state', async () => {
+    const { page, close } = await visit(bench('torque'));
+    const before = await page.locator('.block-answer').first().textContent();
+    await page.getByLabel('Torque wanted at the bolt').focus();
+    await page.keyboard.press('ControlOrMeta+a');
+    await page.keyboard.type('300 lbf.in');
+    await page.keyboard.press('Tab');
+    const after = await page.locator('.block-answer').first().textContent();
+    expect(after).not.toBe(before);
+    // 300 lbf.in is 33.895 Nm (NIST SP 811).
+    expect(new URL(page.url()).searchParams.get('torque')).toMatch(/^33\.895/);
+    await page.reload({ waitUntil: 'networkidle' });
+    expect(await page.locator('.block-answer').first().textContent()).toBe(after);
+    await close();
+  });
+
+  it('the arm is pressed with the arrow keys', async () => {
+    const { page, close } = await visit(bench('seat'));
+    const slider = page.getByLabel('Drawn: how much of the force is on');
+    await slider.focus();
+    const pressed = await page.locator('.block-drawing').innerHTML();
+    for (let k = 0; k < 20; k++) await page.keyboard.press('ArrowLeft');
+    expect(await slider.inputValue()).toBe('0');
+    expect(await page.locator('.block-drawing').innerHTML()).not.toBe(pressed);
+    await close();
+  });
+
+  it.each(['seat', 'torque', 'diagnosis', 'identify'] as const)('%s by touch on a phone', async (name) => {
+    const { page, close } = await visit(bench(name), { viewport: { width: 360, height: 740 }, hasTouch: true });
+    const text = await answerText(page);
+    const taps = {
+      seat: 'ISO square',
+      torque: 'round',
+      diagnosis: 'right, with chainrings',
+      identify: 'a thread',
+    } as const;
+    await page.getByLabel(taps[name], { exact: true }).last().tap();
+    await expect.poll(() => answerText(page)).not.toBe(text);
+    await close();
+  });
+
+  it('says what is wrong instead of breaking', async () => {
+    const { page, faults, close } = await visit(`${bench('torque')}?bolt=M8x9`);
+    expect(await answerText(page)).toContain('This does not go together yet');
+    await page.getByLabel('Torque wanted at the bolt').fill('plenty');
+    expect(await page.getByLabel('Torque wanted at the bolt').getAttribute('aria-invalid')).toBe('true');
+    expect(faults).toEqual([]);
+    await close();
+  });
+
+  it('opens and saves a job as a file', async () => {
+    const { page, close } = await visit(bench('job'));
+    await page.getByLabel('or open a job file').setInputFiles('examples/jobs/good-arm.json');
+    const { title } = JSON.parse(readFileSync('examples/jobs/good-arm.json', 'utf8')) as { title: string };
+    await expect.poll(() => page.frameLocator('iframe').locator('h1').textContent()).toBe(title);
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'save the job as a file' }).click(),
+    ]);
+    const saved = JSON.parse(readFileSync(await download.path(), 'utf8')) as { title: string };
+    expect(saved.title).toBe(title);
+    await close();
+  });
+
+  it('compares two records of the atlas', async () => {
+    const { page, close } = await visit('atlas/index.html?a=square-taper-jis&b=square-taper-iso');
+    const table = page.getByRole('region', { name: 'Two records compared' });
+    await table.waitFor();
+    await expect.poll(() => table.textContent()).toContain('12.65');
+    expect(await table.textContent()).toContain('12.5');
+    await close();
+  });
+});
+
+describe('links', () => {
+  const base = sitePath();
+  const pages = sitePages();
+  const texts = new Map(pages.map((name) => [name, readFileSync(join(dist, name), 'utf8')]));
+  const files = new Set(pages);
+
+  /** Links of a page that lead nowhere. */
+  function broken(name: string, text: string): string[] {
+    const here = new URL(name, `http://site${base}`);
+    return [...text.matchAll(/<a [^>]*href="([^"]*)"/g)].flatMap(([, href = '']) => {
+      const to = new URL(href.replaceAll('&amp;', '&'), here);
+      if (to.host !== 'site') return /^(https?|mailto):$/.test(to.protocol) ? [] : [`${name}: ${href}`];
+      if (!to.pathname.startsWith(base)) return [`${name}: ${href} leaves the site`];
+      const path = decodeURIComponent(to.pathname.slice(base.length));
+      const target = path === '' || path.endsWith('/') ? `${path}index.html` : path;
+      if (/^data\/[^/]+\.(json|csv)$/.test(target)) return [];
+      if (!files.has(target)) return [`${name}: ${href} has no page`];
+      const id = decodeURIComponent(to.hash.slice(1));
+      return id === '' || texts.get(target)?.includes(`id="${id}"`) ? [] : [`${name}: ${href} has no such place`];
+    });
+  }
+
+  it('all lead somewhere', () => {
+    expect(pages.length).toBeGreaterThan(100);
+    expect([...texts].flatMap(([name, text]) => broken(name, text))).toEqual([]);
+  });
+
+  it('finds a broken one', () => {
+    expect(broken('atlas/x.html', '<a class="y" href="./nowhere.html">z</a>')).toHaveLength(1);
+  });
+});
