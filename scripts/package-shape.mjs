@@ -29,7 +29,7 @@ export const packages = {
   torque: {
     name: '@spindlewright/torque',
     description: 'Threads, friction and the way from wrench torque to bolt preload and back, with its width',
-    entries: { ...common, './data': 'src/data.ts' },
+    entries: { ...common, './bare': 'src/bare.ts', './data': 'src/data.ts' },
     data: true,
   },
   diagnosis: {

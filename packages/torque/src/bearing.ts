@@ -47,13 +47,13 @@ export const bearingSpec = (input: unknown): FieldSpec => {
   return { type: 'object', fields: square ? squareFields : roundFields };
 };
 
-// A ring thinner than that is none; its area would come out as a difference of rounding errors.
-const THINNEST_MM = 0.01;
+/** A ring thinner than that is no face: its area would come out as a difference of rounding errors. @internal */
+export const THINNEST_RING_MM = 0.01;
 
 /** Refuses a hole that leaves nothing to bear on. @internal */
 export function checkRing(where: string, bearing: Bearing, path = 'bearing'): void {
   const across = isSquare(bearing) ? bearing.squareHoleMm : bearing.holeDiameterMm;
-  if (across > bearing.outerDiameterMm - THINNEST_MM) {
+  if (across > bearing.outerDiameterMm - THINNEST_RING_MM) {
     const hole = `${path}.${isSquare(bearing) ? 'squareHoleMm' : 'holeDiameterMm'}`;
     throw refuse(where, hole, String(across), `below the outer diameter, ${bearing.outerDiameterMm} mm, by 0.01 mm`);
   }

@@ -31,6 +31,19 @@ describe('column conversions', () => {
     );
   });
 
+  it('write into arrays of the caller, and refuse such of another kind or length', () => {
+    const out = { torqueNm: new Float64Array(2).fill(9), refused: new Uint8Array(2).fill(9) };
+    const joint = { ...base, threadFriction: 0.1, bearingFriction: 0.1 };
+    const { torqueNm, refused } = torqueFromPreloadColumns({ ...joint, preloadN: [20_000, -1], out });
+    expect(torqueNm).toBe(out.torqueNm);
+    expect(refused).toBe(out.refused);
+    expect(torqueNm[0]).toBe(torqueFromPreload({ ...joint, preloadN: 20_000 }).torqueNm);
+    expect([torqueNm[1], ...refused]).toEqual([0, 0, 1]);
+    expect(() => torqueFromPreloadColumns({ ...joint, preloadN: [1, 2, 3], out })).toThrow('out.torqueNm');
+    const wrong = { torqueNm: new Float64Array(2), refused: new Float64Array(2) as unknown as Uint8Array };
+    expect(() => torqueFromPreloadColumns({ ...joint, preloadN: [1, 2], out: wrong })).toThrow('out.refused');
+  });
+
   it('mark bad rows and go on', () => {
     const { preloadN, refused } = preloadFromTorqueColumns({
       ...base,

@@ -30,8 +30,15 @@ export function convertColumn(
   input: ColumnJoint,
   way: ColumnWay,
 ): { out: Float64Array; refused: Uint8Array } {
-  const { [path]: column, ...rest } = (input ?? {}) as unknown as Record<string, unknown>;
+  const {
+    [path]: column,
+    out: given,
+    ...rest
+  } = (input ?? {}) as unknown as Record<string, unknown> & {
+    out?: Record<string, unknown>;
+  };
   const joint = rest as unknown as ColumnJoint;
+  const result = way === 'to-torque' ? 'torqueNm' : 'preloadN';
   const { thread, bearing, method = 'exact' } = joint;
   if (!isColumn(column)) throw refuse(where, path, 'no column', 'an array of numbers or a Float64Array');
   // Numbers in the rows are judged row by row; everything else once, as for a single conversion.
@@ -51,22 +58,21 @@ export function convertColumn(
   const riseMm = vdi ? 0.16 * thread.pitchMm : thread.pitchMm / (2 * Math.PI);
   const vdiArmMm = 0.58 * thread.pitchDiameterMm;
   const toTorque = way === 'to-torque';
-  const out = new Float64Array(length);
-  const refused = new Uint8Array(length);
+  const out = buffer(where, given?.[result], `out.${result}`, length, (rows) => new Float64Array(rows));
+  const refused = buffer(where, given?.refused, 'out.refused', length, (rows) => new Uint8Array(rows));
   for (let row = 0; row < length; row++) {
     const value = values[row] as number;
     const inThread = threadFriction[row] as number;
     const underHead = bearingFriction[row] as number;
-    if (!(value >= 0 && value <= 1e9 && inThread > 0 && inThread <= 1 && underHead > 0 && underHead <= 1)) {
-      refused[row] = 1;
-      continue;
-    }
     const flank = inThread / COS_HALF_PROFILE;
     const headMm = underHead * radiusMm;
+    // Reckoned before it is known whether the row counts: the comparisons then run beside the divisions.
     const armMm = exact
       ? (halfPitchDiameterMm * (tangent + flank)) / (1 - flank * tangent) + headMm
       : riseMm + (vdi ? vdiArmMm * inThread : flank * halfPitchDiameterMm) + headMm;
-    out[row] = toTorque ? (value * armMm) / 1000 : (value * 1000) / armMm;
+    const counts = value >= 0 && value <= 1e9 && inThread > 0 && inThread <= 1 && underHead > 0 && underHead <= 1;
+    out[row] = counts ? (toTorque ? (value * armMm) / 1000 : (value * 1000) / armMm) : 0;
+    refused[row] = counts ? 0 : 1;
   }
   return { out, refused };
 }
@@ -83,6 +89,20 @@ function numbersOf(column: NumberColumn): Float64Array {
     numbers[row] = typeof value === 'number' ? value : Number.NaN;
   }
   return numbers;
+}
+
+/** The array to write into: the caller's own, when it has the kind and the length, else a new one. */
+function buffer<T extends Float64Array | Uint8Array>(
+  where: string,
+  given: unknown,
+  path: string,
+  length: number,
+  create: (length: number) => T,
+): T {
+  const own = create(given === undefined ? length : 0);
+  if (given === undefined) return own;
+  if (given instanceof own.constructor && (given as T).length === length) return given as T;
+  throw refuse(where, path, 'another kind or length', `a ${own.constructor.name} of ${length}`);
 }
 
 function spread(where: string, path: string, column: number | NumberColumn, length: number): Float64Array {

@@ -47,6 +47,8 @@ export { type ToolTorque, toolTorque } from './tool-torque.ts';
 export { type TorqueFromPreload, torqueFromPreload } from './torque-from-preload.ts';
 export { torqueFromPreloadColumns } from './torque-from-preload-columns.ts';
 export { type TorqueTable, type TorqueTableRow, torqueTable } from './torque-table.ts';
+export { torqueTableCsv } from './torque-table-csv.ts';
+export { torqueTableMarkdown } from './torque-table-markdown.ts';
 export { type TorqueToHold, type TorqueToHoldInput, torqueToHold } from './torque-to-hold.ts';
 export { unifiedThread } from './unified-thread.ts';
 export { version } from './version.ts';

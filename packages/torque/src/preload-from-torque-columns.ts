@@ -12,10 +12,11 @@ import { type ColumnJoint, convertColumn, type NumberColumn } from './columns.ts
  * Accuracy: the same numbers as `preloadFromTorque`.
  *
  * @param input - `torqueNm`: column in Nm; `thread`; `bearing` in mm; `threadFriction`, `bearingFriction` above 0 to 1,
- * each one number or a column of the same length; `method`.
+ * each one number or a column of the same length; `method`; `out`: arrays of that length to write into, for a caller who
+ * goes over many blocks.
  * @returns Column in N, and a column that is 1 where the row was refused.
- * @throws {@link DomainError} for an input without its column, columns of different lengths, a faulty thread or face,
- * or unknown keys.
+ * @throws {@link DomainError} for an input without its column, columns of different lengths, arrays to write into of another
+ * kind or length, a faulty thread or face, or unknown keys.
  * @example
  * ```ts
  * import { preloadFromTorqueColumns, threadFor } from '@spindlewright/torque';
@@ -31,10 +32,9 @@ import { type ColumnJoint, convertColumn, type NumberColumn } from './columns.ts
  * ```
  * @see `preloadFromTorque` and its sources.
  */
-export function preloadFromTorqueColumns(input: { torqueNm: NumberColumn } & ColumnJoint): {
-  preloadN: Float64Array;
-  refused: Uint8Array;
-} {
+export function preloadFromTorqueColumns(
+  input: { torqueNm: NumberColumn; out?: { preloadN: Float64Array; refused: Uint8Array } } & ColumnJoint,
+): { preloadN: Float64Array; refused: Uint8Array } {
   const { out, refused } = convertColumn('preloadFromTorqueColumns', 'torqueNm', input, 'to-preload');
   return { preloadN: out, refused };
 }

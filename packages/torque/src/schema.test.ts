@@ -133,6 +133,27 @@ const samples: [string, z.ZodType, unknown][] = [
   ['torqueToHold', schemas.torqueToHoldSchema, torque.torqueToHold(holdInput)],
   ['firstToFail in', schemas.firstToFailInputSchema, failInput],
   ['firstToFail', schemas.firstToFailSchema, torque.firstToFail(failInput)],
+  ['metricThread in', schemas.metricThreadInputSchema, { nominalDiameterMm: 8, pitchMm: 1, hand: 'left' }],
+  ['unifiedThread in', schemas.unifiedThreadInputSchema, { nominalDiameterIn: 0.5625, threadsPerInch: 20 }],
+  ['boltStiffness in', schemas.boltStiffnessInputSchema, { segments: [{ areaMm2: 39, lengthMm: 9 }], modulusGPa: 205 }],
+  [
+    'frustumStiffness in',
+    schemas.frustumStiffnessInputSchema,
+    { outerFaceDiameterMm: 16, holeDiameterMm: 9, thicknessMm: 10, modulusGPa: 71 },
+  ],
+  ['toolTorque in', schemas.toolTorqueInputSchema, { torqueNm: 40, tool: 'by-feel' }],
+  ['frictionRange in', schemas.frictionRangeInputSchema, { of: 'B' }],
+  ['tighteningScatter in', schemas.tighteningScatterInputSchema, { meanPreloadN: 1, method: 'by-feel' }],
+  [
+    'minimumEngagement in',
+    schemas.minimumEngagementInputSchema,
+    { thread, pitch: 'fine', propertyClass: '8.8', nutMaterial: 'steel' },
+  ],
+  [
+    'torqueTable in',
+    schemas.torqueTableInputSchema,
+    { joints: [{ thread, bearing }], propertyClasses: ['8.8'], frictions: [0.1] },
+  ],
   ['boltSegment', schemas.boltSegmentSchema, { areaMm2: 1, lengthMm: 1 }],
 ];
 
@@ -147,6 +168,16 @@ describe('schemas', () => {
     expect(jsonSchemaOf(schema, 'sample').$id).toBe('urn:spindlewright:schema:sample');
   });
 
+  it('are there for every function that takes an object', () => {
+    // Columns hold arrays of a million rows, which a schema would walk one by one; writers take a result that has a schema;
+    // the rest take an id or a designation.
+    const without = /Columns$|^torqueTable(Csv|Markdown)$|^(propertyClass|threadFor|listTradeTorques)$/;
+    const functions = Object.entries(torque).flatMap(([name, value]) => (typeof value === 'function' ? [name] : []));
+    expect(functions.length).toBeGreaterThan(30);
+    const missing = functions.filter((name) => !without.test(name) && !Object.hasOwn(schemas, `${name}InputSchema`));
+    expect(missing).toEqual([]);
+  });
+
   it('refuse what the functions refuse', () => {
     const refused: [z.ZodType, unknown][] = [
       [schemas.torqueFromPreloadInputSchema, { preloadN: 1, ...joint, threadFriction: 1.5 }],
@@ -159,6 +190,13 @@ describe('schemas', () => {
       [schemas.preloadRangeInputSchema, { ...rangeInput, torqueNm: -1 }],
       [schemas.targetTorqueInputSchema, { maximumTorqueNm: 1 }],
       [schemas.checkFixingInputSchema, { ...fixingInput, fixing: 'nut' }],
+      [schemas.metricThreadInputSchema, { nominalDiameterMm: 8, pitchMm: 5 }],
+      [schemas.unifiedThreadInputSchema, { nominalDiameterIn: 0.5, threadsPerInch: 2 }],
+      [
+        schemas.frustumStiffnessInputSchema,
+        { outerFaceDiameterMm: 9, holeDiameterMm: 9, thicknessMm: 10, modulusGPa: 71 },
+      ],
+      [schemas.torqueTableInputSchema, { joints: [], propertyClasses: ['8.8'], frictions: [0.1] }],
     ];
     for (const [schema, value] of refused) expect(schema.safeParse(value).success).toBe(false);
   });

@@ -15,20 +15,22 @@ import { z } from 'zod/v4';
 import type { AngleTightening, angleTightening } from './angle-tightening.ts';
 import type { AssemblyLimit, assemblyLimit, Strength } from './assembly-limit.ts';
 import type { Bearing } from './bearing.ts';
-import type { BoltSegment } from './bolt-stiffness.ts';
+import type { BoltSegment, boltStiffness } from './bolt-stiffness.ts';
 import type { FixingCheck } from './check-fixing.ts';
 import type { TradeTorqueRow } from './data.ts';
 import type { FirstToFail, firstToFail } from './first-to-fail.ts';
 import type { FixingBolt, FixingNut } from './fixing-input.ts';
 import type { FixingStage } from './fixing-stage.ts';
 import type { FrictionFromTest, frictionFromTest } from './friction-from-test.ts';
-import type { FrictionRange } from './friction-range.ts';
+import type { FrictionRange, frictionRange as frictionRangeOf } from './friction-range.ts';
+import type { frustumStiffness } from './frustum-stiffness.ts';
 import type { HandForce, handForce } from './hand-force.ts';
 import type { HeadPressure, headPressure } from './head-pressure.ts';
 import type { FrictionJoint, NutFactorJoint, TorqueSplit } from './joint.ts';
 import type { LoadFactor, loadFactor } from './load-factor.ts';
 import type { MemberStiffness, memberStiffness } from './member-stiffness.ts';
-import type { MinimumEngagement } from './minimum-engagement.ts';
+import type { metricThread } from './metric-thread.ts';
+import type { MinimumEngagement, minimumEngagement } from './minimum-engagement.ts';
 import type { PreloadDistribution, PreloadDistributionInput } from './preload-distribution.ts';
 import type { PreloadFromTorque } from './preload-from-torque.ts';
 import type { PreloadCorner, PreloadRange, PreloadRangeInput } from './preload-range.ts';
@@ -39,11 +41,12 @@ import type { StrippingEngagement, strippingEngagement } from './stripping-engag
 import type { TargetTorque, targetTorque } from './target-torque.ts';
 import type { ThermalPreload, thermalPreload } from './thermal-preload.ts';
 import { type Thread, threadFault } from './thread.ts';
-import type { TighteningScatter } from './tightening-scatter.ts';
-import type { ToolTorque } from './tool-torque.ts';
+import type { TighteningScatter, tighteningScatter } from './tightening-scatter.ts';
+import type { ToolTorque, toolTorque } from './tool-torque.ts';
 import type { TorqueFromPreload } from './torque-from-preload.ts';
-import type { TorqueTable, TorqueTableRow } from './torque-table.ts';
+import type { TorqueTable, TorqueTableRow, torqueTable } from './torque-table.ts';
 import type { TorqueToHold, TorqueToHoldInput } from './torque-to-hold.ts';
+import type { unifiedThread } from './unified-thread.ts';
 import type { WilemanStiffness, wilemanStiffness } from './wileman-stiffness.ts';
 import type { WrenchSetting, wrenchSetting } from './wrench-setting.ts';
 
@@ -648,4 +651,77 @@ export const firstToFailSchema: z.ZodType<FirstToFail> = z.strictObject({
   marginRatio: z.number().min(1),
   modes: z.array(z.strictObject({ mode: failureMode, forceN: positive, reserveRatio: positive.nullable() })),
   ...deciding,
+});
+
+const hand = z.enum(['right', 'left']);
+
+/** Schema of the input of `metricThread`. */
+export const metricThreadInputSchema: z.ZodType<Parameters<typeof metricThread>[0]> = z
+  .strictObject({
+    nominalDiameterMm: z.number().min(0.1).max(1000),
+    pitchMm: z.number().min(0.01),
+    hand: hand.exactOptional(),
+  })
+  .refine(({ nominalDiameterMm, pitchMm }) => pitchMm <= nominalDiameterMm / 2, {
+    message: 'a pitch of at most half the diameter',
+  });
+
+/** Schema of the input of `unifiedThread`. */
+export const unifiedThreadInputSchema: z.ZodType<Parameters<typeof unifiedThread>[0]> = z
+  .strictObject({
+    nominalDiameterIn: z.number().min(0.005).max(40),
+    threadsPerInch: z.number().min(0.05).max(2500),
+    hand: hand.exactOptional(),
+  })
+  .refine(({ nominalDiameterIn, threadsPerInch }) => 1 / threadsPerInch <= nominalDiameterIn / 2, {
+    message: 'a pitch of at most half the diameter',
+  });
+
+/** Schema of the input of `boltStiffness`. */
+export const boltStiffnessInputSchema: z.ZodType<Parameters<typeof boltStiffness>[0]> = z.strictObject({
+  segments: z.array(boltSegmentSchema).min(1),
+  modulusGPa: positive.max(1500),
+});
+
+/** Schema of the input of `frustumStiffness`. */
+export const frustumStiffnessInputSchema: z.ZodType<Parameters<typeof frustumStiffness>[0]> = z
+  .strictObject({
+    outerFaceDiameterMm: z.number().min(0.1).max(1000),
+    holeDiameterMm: z.number().min(0.01).max(1000),
+    thicknessMm: positive.max(10_000),
+    modulusGPa: positive.max(1500),
+  })
+  .refine((frustum) => frustum.holeDiameterMm < frustum.outerFaceDiameterMm, {
+    message: 'the hole is smaller than the face',
+  });
+
+/** Schema of the input of `toolTorque`. */
+export const toolTorqueInputSchema: z.ZodType<Parameters<typeof toolTorque>[0]> = z.strictObject({
+  torqueNm: notNegativeRange,
+  tool: text,
+});
+
+/** Schema of the input of `frictionRange`. */
+export const frictionRangeInputSchema: z.ZodType<Parameters<typeof frictionRangeOf>[0]> = z.strictObject({ of: text });
+
+/** Schema of the input of `tighteningScatter`. */
+export const tighteningScatterInputSchema: z.ZodType<Parameters<typeof tighteningScatter>[0]> = z.strictObject({
+  meanPreloadN: notNegative,
+  method: text,
+});
+
+/** Schema of the input of `minimumEngagement`. */
+export const minimumEngagementInputSchema: z.ZodType<Parameters<typeof minimumEngagement>[0]> = z.strictObject({
+  thread: threadSchema,
+  pitch: z.enum(['coarse', 'fine']),
+  propertyClass: text,
+  nutMaterial: text,
+});
+
+/** Schema of the input of `torqueTable`. */
+export const torqueTableInputSchema: z.ZodType<Parameters<typeof torqueTable>[0]> = z.strictObject({
+  joints: z.array(z.strictObject({ thread: threadSchema, bearing: bearingSchema })).min(1),
+  propertyClasses: z.array(text).min(1),
+  frictions: z.array(friction).min(1),
+  utilisation: z.number().min(0.01).max(1).exactOptional(),
 });

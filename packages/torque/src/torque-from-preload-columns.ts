@@ -12,10 +12,11 @@ import { type ColumnJoint, convertColumn, type NumberColumn } from './columns.ts
  * Accuracy: the same numbers as `torqueFromPreload`.
  *
  * @param input - `preloadN`: column in N; `thread`; `bearing` in mm; `threadFriction`, `bearingFriction` above 0 to 1,
- * each one number or a column of the same length; `method`.
+ * each one number or a column of the same length; `method`; `out`: arrays of that length to write into, for a caller who
+ * goes over many blocks.
  * @returns Column in Nm, and a column that is 1 where the row was refused.
- * @throws {@link DomainError} for an input without its column, columns of different lengths, a faulty thread or face,
- * or unknown keys.
+ * @throws {@link DomainError} for an input without its column, columns of different lengths, arrays to write into of another
+ * kind or length, a faulty thread or face, or unknown keys.
  * @example
  * ```ts
  * import { torqueFromPreloadColumns, threadFor } from '@spindlewright/torque';
@@ -31,10 +32,9 @@ import { type ColumnJoint, convertColumn, type NumberColumn } from './columns.ts
  * ```
  * @see `torqueFromPreload` and its sources.
  */
-export function torqueFromPreloadColumns(input: { preloadN: NumberColumn } & ColumnJoint): {
-  torqueNm: Float64Array;
-  refused: Uint8Array;
-} {
+export function torqueFromPreloadColumns(
+  input: { preloadN: NumberColumn; out?: { torqueNm: Float64Array; refused: Uint8Array } } & ColumnJoint,
+): { torqueNm: Float64Array; refused: Uint8Array } {
   const { out, refused } = convertColumn('torqueFromPreloadColumns', 'preloadN', input, 'to-torque');
   return { torqueNm: out, refused };
 }

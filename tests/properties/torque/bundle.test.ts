@@ -20,8 +20,15 @@ async function bundle(contents: string, ignoreAnnotations = true): Promise<strin
 }
 
 describe('bundles', () => {
-  it.each(['', '/messages/en'])('of a bare import of torque%s are empty', async (entry) => {
+  it.each(['', '/bare', '/messages/en'])('of a bare import of torque%s are empty', async (entry) => {
     expect(await bundle(`import '@spindlewright/torque${entry}';`)).toBe('');
+  });
+
+  // What a page may pay for one conversion and nothing else.
+  it.each(['bareTorqueNm', 'barePreloadN'])('of %s alone stay within 2.5 kB, compressed', async (name) => {
+    const text = await bundle(`import { ${name} } from '@spindlewright/torque/bare'; globalThis.kept = ${name};`);
+    expect(text).toContain('kept');
+    expect(gzipSync(text, { level: 9 }).length).toBeLessThanOrEqual(2500);
   });
 
   // Measured with esbuild 0.28, with a margin of about a tenth: a growth beyond it deserves a look.

@@ -1,3 +1,4 @@
+import { isDomainError } from '@spindlewright/quantity';
 import {
   assemblyLimit,
   type Bearing,
@@ -10,6 +11,7 @@ import {
   torqueFromPreloadColumns,
   unifiedThread,
 } from '@spindlewright/torque';
+import { barePreloadN, bareTorqueNm } from '@spindlewright/torque/bare';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
@@ -50,6 +52,55 @@ describe('torque and preload', () => {
         expect(Math.abs(back.preloadN - preloadN)).toBeLessThanOrEqual(1e-12 * preloadN);
       }),
     );
+  });
+
+  it('give the same to the last digit when bare, and are refused alike', () => {
+    // Each number in turn is made worse; the full function says which are faults.
+    const worse = fc.constantFrom(0, -1, Number.NaN, Number.POSITIVE_INFINITY, 1e12, 1e-9, 2, 0.5, 1);
+    const place = fc.constantFrom(
+      ['amount'],
+      ['threadFriction'],
+      ['bearingFriction'],
+      ['thread', 'pitchMm'],
+      ['thread', 'majorDiameterMm'],
+      ['thread', 'pitchDiameterMm'],
+      ['thread', 'stressAreaMm2'],
+      ['thread', 'leadAngleDeg'],
+      ['bearing', 'outerDiameterMm'],
+      ['bearing', 'holeDiameterMm'],
+      ['bearing', 'squareHoleMm'],
+      ['bearing', 'cornerReliefMm'],
+    );
+    const outcome = (run: () => number): number | string => {
+      try {
+        return run();
+      } catch (error) {
+        return isDomainError(error) ? 'refused' : `${error}`;
+      }
+    };
+    let refusals = 0;
+    fc.assert(
+      fc.property(joint, preload, place, fc.option(worse), (input, amount, path, value) => {
+        const all: Record<string, unknown> = {
+          ...input,
+          amount,
+          thread: { ...input.thread },
+          bearing: { ...input.bearing },
+        };
+        const holder = path.length === 1 ? all : (all[path[0] ?? ''] as Record<string, unknown>);
+        const key = path.at(-1) ?? '';
+        if (value !== null && Object.hasOwn(holder, key)) holder[key] = value;
+        const { amount: number, ...rest } = all as { amount: number } & typeof input;
+        const full = outcome(() => torqueFromPreload({ ...rest, preloadN: number }).torqueNm);
+        if (full === 'refused') refusals++;
+        expect(outcome(() => bareTorqueNm({ ...rest, preloadN: number }))).toBe(full);
+        expect(outcome(() => barePreloadN({ ...rest, torqueNm: number }))).toBe(
+          outcome(() => preloadFromTorque({ ...rest, torqueNm: number }).preloadN),
+        );
+      }),
+      { numRuns: 2000 },
+    );
+    expect(refusals).toBeGreaterThan(100);
   });
 
   it('give the same to the last digit in columns', () => {
