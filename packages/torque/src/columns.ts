@@ -1,5 +1,6 @@
 import { type Bearing, ringOf } from './bearing.ts';
-import { COS_HALF_PROFILE, checkJoint, type TorqueMethod } from './joint.ts';
+import { exactPreloads, exactTorques, linearRows, type Rows } from './column-rows.ts';
+import { checkJoint, type TorqueMethod } from './joint.ts';
 import { refuse } from './refuse.ts';
 import type { Thread } from './thread.ts';
 
@@ -48,32 +49,18 @@ export function convertColumn(
   const values = numbersOf(column);
   const threadFriction = spread(where, 'threadFriction', joint.threadFriction, length);
   const bearingFriction = spread(where, 'bearingFriction', joint.bearingFriction, length);
-  // The arms of `leverArms`, one number a row instead of a record: the same operations in the same order, so that a row
-  // equals the single conversion to the last digit (tested), at nearly the speed of a bare loop.
   const radiusMm = method === 'nut-factor' ? ring.evenPressureRadiusMm : ring.customaryRadiusMm;
-  const halfPitchDiameterMm = thread.pitchDiameterMm / 2;
-  const tangent = thread.pitchMm / (Math.PI * thread.pitchDiameterMm);
-  const exact = method === 'exact';
-  const vdi = method === 'vdi-2230';
-  const riseMm = vdi ? 0.16 * thread.pitchMm : thread.pitchMm / (2 * Math.PI);
-  const vdiArmMm = 0.58 * thread.pitchDiameterMm;
-  const toTorque = way === 'to-torque';
   const out = buffer(where, given?.[result], `out.${result}`, length, (rows) => new Float64Array(rows));
   const refused = buffer(where, given?.refused, 'out.refused', length, (rows) => new Uint8Array(rows));
-  for (let row = 0; row < length; row++) {
-    const value = values[row] as number;
-    const inThread = threadFriction[row] as number;
-    const underHead = bearingFriction[row] as number;
-    const flank = inThread / COS_HALF_PROFILE;
-    const headMm = underHead * radiusMm;
-    // Reckoned before it is known whether the row counts: the comparisons then run beside the divisions.
-    const armMm = exact
-      ? (halfPitchDiameterMm * (tangent + flank)) / (1 - flank * tangent) + headMm
-      : riseMm + (vdi ? vdiArmMm * inThread : flank * halfPitchDiameterMm) + headMm;
-    const counts = value >= 0 && value <= 1e9 && inThread > 0 && inThread <= 1 && underHead > 0 && underHead <= 1;
-    out[row] = counts ? (toTorque ? (value * armMm) / 1000 : (value * 1000) / armMm) : 0;
-    refused[row] = counts ? 0 : 1;
-  }
+  const rows: Rows = { values, threadFriction, bearingFriction, out, refused };
+  if (method === 'exact') {
+    const arms = {
+      halfPitchDiameterMm: thread.pitchDiameterMm / 2,
+      tangent: thread.pitchMm / (Math.PI * thread.pitchDiameterMm),
+      radiusMm,
+    };
+    (way === 'to-torque' ? exactTorques : exactPreloads)(rows, arms);
+  } else linearRows(rows, { thread, radiusMm, vdi: method === 'vdi-2230', toTorque: way === 'to-torque' });
   return { out, refused };
 }
 
