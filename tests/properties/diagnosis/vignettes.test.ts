@@ -66,11 +66,17 @@ const keptOut = read('kept-out');
 const of = (kind: string, list: readonly Vignette[]): string[] =>
   list.flatMap(mismatches).filter((text) => text.includes(`: ${kind} `));
 
+const families = ['square', 'spline-10', 'spline-8', 'spline-48', 'face', 'through', 'cottered', 'one-piece'];
+
 describe('vignettes', () => {
-  it('are enough, a third of them kept out, valid, and cite sources of the register', () => {
+  it('are enough, over every family, a third of them kept out, valid, and cite sources of the register', () => {
     const all = [...tuned, ...keptOut];
-    expect(all.length).toBeGreaterThanOrEqual(24);
+    expect(all.length).toBeGreaterThanOrEqual(40);
     expect(keptOut.length * 3).toBeGreaterThanOrEqual(all.length);
+    for (const family of families) {
+      expect(all.filter(({ joint }) => joint.startsWith(family)).length, family).toBeGreaterThanOrEqual(3);
+      expect(keptOut.filter(({ joint }) => joint.startsWith(family)).length, family).toBeGreaterThanOrEqual(1);
+    }
     expect(new Set(all.map(({ id }) => id)).size).toBe(all.length);
     for (const vignette of all) {
       expect(diagnoseInputSchema.parse(inputOf(vignette))).toEqual(inputOf(vignette));
@@ -79,31 +85,48 @@ describe('vignettes', () => {
     }
   });
 
-  it.each([...tuned, ...keptOut].map((vignette) => [vignette.id, vignette] as const))('%s: riding', (_, vignette) => {
+  it('a wrong expectation shows', () => {
+    const [first] = tuned;
+    if (first === undefined) throw new Error('no vignettes');
+    expect(mismatches({ ...first, expect: { ...first.expect, doNotRide: !first.expect.doNotRide } })).not.toEqual([]);
+  });
+});
+
+// `-t "tuned ones"` runs these alone: what whoever changes a likelihood may look at.
+describe('tuned ones', () => {
+  it.each(tuned.map((vignette) => [vignette.id, vignette] as const))('%s: riding', (_, vignette) => {
     expect(diagnose(inputOf(vignette)).doNotRide).toBe(vignette.expect.doNotRide);
   });
 
-  it('the action is the expected one in all but two of all cases', () => {
-    const wrong = of('action', [...tuned, ...keptOut]);
-    expect(wrong.length, wrong.join('\n')).toBeLessThanOrEqual(2);
+  it('have the expected action in all but one of twenty', () => {
+    const wrong = of('action', tuned);
+    expect(wrong.length, wrong.join('\n')).toBeLessThanOrEqual(Math.floor(tuned.length / 20));
   });
 
-  it('and in all but one of those kept out', () => {
-    const wrong = of('action', keptOut);
-    expect(wrong.length, wrong.join('\n')).toBeLessThanOrEqual(1);
+  it('are reported where anything else differs', () => {
+    const wrong = tuned.flatMap(mismatches);
+    console.log(wrong.length === 0 ? `all ${tuned.length} tuned vignettes met` : wrong.join('\n'));
+    expect(wrong.length).toBeLessThanOrEqual(Math.floor(tuned.length / 10));
+  });
+});
+
+// By their number only, never by name, so that a run does not spoil them.
+describe('kept-out ones', () => {
+  it('are right on riding, every one', () => {
+    expect(of('doNotRide', keptOut)).toHaveLength(0);
   });
 
-  it('condition and what holds beside it are the expected ones in all but one of those kept out', () => {
+  it('have the expected action in all but one', () => {
+    expect(of('action', keptOut).length).toBeLessThanOrEqual(1);
+  });
+
+  it('together with the tuned ones: at most two of forty have another action', () => {
+    const all = [...tuned, ...keptOut];
+    expect(of('action', all).length).toBeLessThanOrEqual(Math.floor(all.length / 20));
+  });
+
+  it('have the expected condition, and what holds beside it, in all but one of ten', () => {
     const wrong = keptOut.flatMap(mismatches).filter((text) => !/: (action|cause|doNotRide) /.test(text));
-    expect(wrong.length, wrong.join('\n')).toBeLessThanOrEqual(1);
-  });
-
-  it('reports every mismatch by name', () => {
-    const wrong = [...tuned, ...keptOut].flatMap(mismatches);
-    console.log(wrong.length === 0 ? `all ${tuned.length + keptOut.length} vignettes met` : wrong.join('\n'));
-    const [first] = tuned;
-    if (first === undefined) throw new Error('no vignettes');
-    // A wrong expectation shows: the report can fail.
-    expect(mismatches({ ...first, expect: { ...first.expect, doNotRide: !first.expect.doNotRide } })).not.toEqual([]);
+    expect(wrong.length).toBeLessThanOrEqual(Math.floor(keptOut.length / 10));
   });
 });
