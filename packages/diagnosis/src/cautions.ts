@@ -1,7 +1,7 @@
-import { createFinding, type Finding, type Severity } from '@spindlewright/quantity';
+import type { Finding, Severity } from '@spindlewright/quantity';
 import { CONDITIONS } from './ids.ts';
-import { messages } from './messages/findings.ts';
-import type { ActionId, ConditionId } from './types.ts';
+import { say } from './say.ts';
+import type { ActionId, ConditionId, FamilyId } from './types.ts';
 
 // Judgement: from one chance in ten a danger is worth a sentence; a crack from one in fifty.
 const WORTH_SAYING = 0.1;
@@ -9,7 +9,7 @@ const CRACK_WORTH_SAYING = 0.02;
 const MIXED_WORTH_SAYING = 0.3;
 
 const made = (code: string, severity: Severity, values: Record<string, string | number> = {}): Finding =>
-  createFinding({ code, severity, template: messages[code] ?? '', values, sources: SOURCES[code] ?? [] });
+  say(code, severity, values, { sources: SOURCES[code] ?? [] });
 
 const SOURCES: Readonly<Record<string, readonly string[]>> = {
   'caution-bolt-needed': ['fitting-answers-qa', 'forum-mixed-signs'],
@@ -20,6 +20,7 @@ const SOURCES: Readonly<Record<string, readonly string[]>> = {
 
 /** What to heed, the gravest first. */
 export function cautionsOf(input: {
+  family: FamilyId;
   /** Probability by index into CONDITIONS. */
   conditions: readonly number[];
   action: ActionId;
@@ -36,6 +37,8 @@ export function cautionsOf(input: {
   if (of('loose-but-sound') + of('bolt-not-clamping') + of('fixing-thread-damaged') >= WORTH_SAYING) {
     found.push(made('caution-bolt-needed', 'caution'));
   }
+  if (input.family === 'through-spindle' && of('sound') < 1 - WORTH_SAYING)
+    found.push(made('caution-safety-catch', 'caution'));
   if (of('bore-deformed') >= WORTH_SAYING) found.push(made('caution-no-shim', 'caution'));
   if (action === 'tighten-and-recheck') found.push(made('caution-tighten-once', 'caution'));
   if (action === 'replace-fixing' && of('fixing-thread-damaged') >= WORTH_SAYING) {

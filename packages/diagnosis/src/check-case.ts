@@ -1,7 +1,8 @@
-import { checkInput, DomainError, type FieldSpec, type Measurand } from '@spindlewright/quantity';
-import { CHECK_OUTCOMES, MODELLED_JOINTS, NO_ANSWERS, UNMODELLED_JOINTS } from './ids.ts';
-import { SQUARE_TAPER } from './model-data.ts';
-import { readingValue } from './reading.ts';
+import { checkInput, DomainError, type FieldSpec, type Measurand, nearestName } from '@spindlewright/quantity';
+import { familyOf } from './family-of.ts';
+import { CHECK_OUTCOMES, MODELLED_JOINTS, NO_ANSWERS } from './ids.ts';
+import { codeOf } from './model-data.ts';
+import { type ReadingRule, readingRules, readingValue } from './reading.ts';
 import type { CheckId, DiagnoseInput, JointId, MeasurementId, NoAnswer, Observations, OutcomeId } from './types.ts';
 
 /** A checked case: what was answered, in the order of the data, so that the order of the input cannot matter. */
@@ -11,17 +12,20 @@ export interface Case {
   answers: Partial<Record<CheckId, readonly OutcomeId[]>>;
   /** Checks that were asked, but not those that were left aside as `not-checked`. */
   asked: ReadonlySet<CheckId>;
-  /** Readings by name. */
+  /** How readings are taken at this joint. */
+  rules: readonly ReadingRule[];
+  /** Readings by name; those that say nothing at this joint are left out. */
   readings: Partial<Record<MeasurementId, Measurand>>;
 }
 
-/** Refuses a joint that is unknown or not modelled yet, and says which of the two. */
+/** Refuses a joint that is not modelled, and says which are. */
 export function checkJoint(where: string, joint: unknown): asserts joint is JointId {
-  if ((UNMODELLED_JOINTS as readonly unknown[]).includes(joint)) {
-    const allowed = `${MODELLED_JOINTS.join(', ')}; this joint family is known but its likelihoods are not written yet`;
-    throw new DomainError(where, [{ path: 'joint', received: JSON.stringify(joint), allowed }]);
-  }
-  checkInput({ where, value: { joint }, fields: { joint: { type: 'choice', values: MODELLED_JOINTS } } });
+  if ((MODELLED_JOINTS as readonly unknown[]).includes(joint)) return;
+  const name = typeof joint === 'string' ? joint : '';
+  const nearest = nearestName({ name, known: MODELLED_JOINTS });
+  const allowed = `${MODELLED_JOINTS.join(', ')}; no other joint is modelled`;
+  const received = JSON.stringify(name || typeof joint);
+  throw new DomainError(where, [{ path: 'joint', received, allowed, ...(nearest === undefined ? {} : { nearest }) }]);
 }
 
 /** Checks what came and puts it into the order of the data. */
@@ -40,21 +44,26 @@ export function checkCase(where: string, input: DiagnoseInput): Case {
     if (said.length > 0 || list.some((answer) => answer !== ('not-checked' satisfies NoAnswer))) asked.add(check);
   }
   const readings: Case['readings'] = {};
-  for (const rule of SQUARE_TAPER.readings) {
+  const rules = readingRules(codeOf(familyOf(value.joint)), value.joint);
+  for (const rule of rules) {
     const reading = value.measurements?.[rule.measurement];
     if (reading === undefined) continue;
-    checkSign(where, rule.measurement, reading, rule.min, rule.unit);
+    checkRange(where, rule, reading);
+    if (!applies(rule)) continue;
     readings[rule.measurement] = reading;
     asked.add(rule.check);
   }
-  return { joint: value.joint, answers, asked, readings };
+  return { joint: value.joint, answers, asked, rules, readings };
 }
 
-// Uncertainty may reach below zero where the reading itself may not, so the bound is on the value alone.
-function checkSign(where: string, measurement: MeasurementId, reading: Measurand, min: number, unit: string): void {
+/** False for a reading that says nothing at the joint. */
+export const applies = ({ bands }: ReadingRule): boolean => Object.keys(bands).length > 0;
+
+// Uncertainty may reach past what can be where the reading itself may not, so the bound is on the value alone.
+function checkRange(where: string, { measurement, min, max, unit }: ReadingRule, reading: Measurand): void {
   const value = readingValue(reading);
-  if (value >= min) return;
-  const allowed = `a value of at least ${min} ${unit}`;
+  if (value >= min && value <= max) return;
+  const allowed = `a value from ${min} to ${max} ${unit}`;
   throw new DomainError(where, [{ path: `measurements.${measurement}`, received: String(value), allowed }]);
 }
 
@@ -81,7 +90,7 @@ function describeCase(): Record<string, FieldSpec> {
     observations[check] = { ...(check === 'history' ? { type: 'list', item: choice } : choice), optional: true };
   }
   const measurements: Record<string, FieldSpec> = {};
-  for (const { measurement, unit, min, max } of SQUARE_TAPER.readings) {
+  for (const { measurement, unit, min, max } of readingRules()) {
     measurements[measurement] = { type: 'measurand', unit, min: 2 * min - max, max: 2 * max, optional: true };
   }
   return {

@@ -66,7 +66,7 @@ describe('compareSides', () => {
       'drive.observations.bore-flats',
     );
     expect(paths({ joint, drive: side })).toBe('nonDrive');
-    expect(paths({ joint: 'one-piece' as JointId, drive: side, nonDrive: side })).toBe('joint');
+    expect(paths({ joint: 'spline-other' as JointId, drive: side, nonDrive: side })).toBe('joint');
     expect(paths({ joint, drive: side, nonDrive: side, left: side })).toBe('left');
     expect(paths(null)).not.toBe('not refused');
   });

@@ -2,7 +2,7 @@ import { checkInput, createFinding, type FieldSpec, type Finding } from '@spindl
 import { caseFields, checkJoint, withHistoryList } from './check-case.ts';
 import { diagnose } from './diagnose.ts';
 import { NO_ANSWERS } from './ids.ts';
-import { messages } from './messages/findings.ts';
+import { sides as messages } from './messages/sides.ts';
 import type { ActionId, Diagnosis, JointId, Measurements, Observations } from './types.ts';
 
 /** What was found on one side. */

@@ -1,10 +1,10 @@
-import { createFinding, type Finding } from '@spindlewright/quantity';
+import type { Finding } from '@spindlewright/quantity';
 import { CONDITIONS } from './ids.ts';
 import type { Item } from './items.ts';
-import { messages } from './messages/findings.ts';
 import type { Model } from './model.ts';
-import { SQUARE_TAPER } from './model-data.ts';
+import { answersIn } from './model-data.ts';
 import { weightsOf } from './posterior.ts';
+import { say } from './say.ts';
 import type { OutcomeId } from './types.ts';
 
 // Judgement: a condition with a tenth of the probability still counts as plausible; an outcome below six in a hundred
@@ -22,8 +22,8 @@ export function contradictionsOf(
   conditions: readonly number[],
 ): Finding[] {
   const found: Finding[] = [];
-  const add = (code: keyof typeof messages, values: Record<string, string>): void => {
-    found.push(createFinding({ code, severity: 'caution', template: messages[code] ?? '', values }));
+  const add = (code: string, values: Record<string, string>): void => {
+    found.push(say(code, 'caution', values));
   };
   for (const { check, measurement, agreement, outcomes } of items) {
     const outcome = said(check)?.[0];
@@ -33,12 +33,14 @@ export function contradictionsOf(
       add('contradiction-reading-against-word', { check, outcome, measurement, nearest });
     }
   }
-  const outcomesOf = (check: Item['check']): readonly OutcomeId[] =>
+  const outcomesOf = (check: string | undefined): readonly (string | undefined)[] =>
     items.find((item) => item.check === check)?.outcomes ?? [];
-  for (const [[check, outcome], [otherCheck, otherOutcome]] of SQUARE_TAPER.incompatible) {
-    const both =
-      (outcomesOf(check) as string[]).includes(outcome) && (outcomesOf(otherCheck) as string[]).includes(otherOutcome);
-    if (both) add('contradiction-incompatible', { check, outcome, otherCheck, otherOutcome });
+  for (const [both] of model.code.pairs.matchAll(/..../g)) {
+    const [one = [], other = []] = answersIn(both).map((answer) => answer.split('/'));
+    if (![one, other].every(([check, outcome]) => outcomesOf(check).includes(outcome))) continue;
+    const [check = '', outcome = ''] = one;
+    const [otherCheck = '', otherOutcome = ''] = other;
+    add('contradiction-incompatible', { check, outcome, otherCheck, otherOutcome });
   }
   const plausible = CONDITIONS.map((_, index) => index).filter((index) => (conditions[index] ?? 0) >= PLAUSIBLE);
   for (const item of items) {

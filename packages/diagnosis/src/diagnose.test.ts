@@ -1,6 +1,7 @@
 import { isDomainError } from '@spindlewright/quantity';
 import { describe, expect, expectTypeOf, it } from 'vitest';
 import { diagnose } from './diagnose.ts';
+import { listJoints } from './list-joints.ts';
 import type { ActionId, DiagnoseInput, Diagnosis, Observations, OutcomeOf } from './types.ts';
 
 const joint = 'square-taper-jis' as const;
@@ -223,11 +224,18 @@ it('what is merely rare is no contradiction', () => {
 });
 
 describe('refusals', () => {
-  it('a joint that is known but not modelled is said to be so', () => {
-    const { path, allowed } = refusal({ joint: 'spline-10', observations: {} });
+  it.each(['spline-other', 'through-spindle-other', 'other', 'spline'])('%s is said not to be modelled', (other) => {
+    const { path, allowed } = refusal({ joint: other, observations: {} });
     expect(path).toBe('joint');
-    expect(allowed).toContain('square-taper-jis');
-    expect(allowed).toContain('not written yet');
+    const named = allowed.split(/[,;] /);
+    for (const { id, modelled } of listJoints()) expect(named.includes(id), id).toBe(modelled);
+    expect(allowed).toMatch(/no other joint is modelled$/);
+  });
+
+  it('refuses whatever stands for a joint', () => {
+    for (const other of [undefined, null, 7, {}, ['square-taper'], Symbol('x'), 7n]) {
+      expect(refusal({ joint: other, observations: {} }).path).toBe('joint');
+    }
   });
 
   it.each([
@@ -251,6 +259,8 @@ describe('refusals', () => {
     [{ endGapMm: Number.NaN }, 'measurements.endGapMm'],
     [{ endGapMm: '1' }, 'measurements.endGapMm'],
     [{ releaseForceN: 1e9 }, 'measurements.releaseForceN'],
+    [{ releaseForceN: 2.5e5 }, 'measurements.releaseForceN'],
+    [{ playAngleDeg: 60 }, 'measurements.playAngleDeg'],
     [{ runoutMm: { value: 1, standardUncertainty: -1 } }, 'measurements.runoutMm.standardUncertainty'],
     [{ runoutMm: { lower: 2, nominal: 1, upper: 3 } }, 'measurements.runoutMm'],
   ])('readings %j', (measurements, path) => {
@@ -265,6 +275,21 @@ describe('refusals', () => {
     const { findings, conditions } = diagnose({ joint, observations: { cotter: 'deformed' } });
     expect(findings[0]).toMatchObject({ code: 'check-not-applicable', path: 'observations.cotter' });
     expect(conditions).toEqual(diagnose({ joint, observations: {} }).conditions);
+  });
+
+  it('a fault seen where the joint has nothing to look at keeps the bicycle off the road: it is another joint', () => {
+    const fine: Observations = {
+      'arm-alignment': 'in-line',
+      'arm-straightness': 'straight',
+      'play-at-arm': 'none',
+      'spindle-flats': 'sound',
+      'spindle-runout': 'true',
+      'creak-under-load': 'none',
+      'bearing-turning': 'smooth',
+    };
+    expect(diagnose({ joint: 'one-piece', observations: fine }).doNotRide).toBe(false);
+    expect(diagnose({ joint: 'one-piece', observations: { ...fine, 'end-gap': 'clear' } }).doNotRide).toBe(false);
+    expect(diagnose({ joint: 'one-piece', observations: { ...fine, 'end-gap': 'past-end' } }).doNotRide).toBe(true);
   });
 });
 

@@ -1,18 +1,20 @@
-import { createFinding, type Finding } from '@spindlewright/quantity';
+import type { Finding } from '@spindlewright/quantity';
 import { cautionsOf } from './cautions.ts';
-import { type Case, checkCase } from './check-case.ts';
+import { applies, type Case, checkCase } from './check-case.ts';
 import { contradictionsOf } from './contradictions.ts';
 import { leavesInUse, priceActions, unsafeProbability } from './decide.ts';
 import { evidenceOf } from './evidence.ts';
 import { type Answer, exclusionsOf } from './exclusions.ts';
-import { BESIDES, CAUSES, CONDITIONS } from './ids.ts';
+import { BESIDES, CAUSES, CHECK_OUTCOMES, CONDITIONS } from './ids.ts';
 import { type Item, itemsOf } from './items.ts';
-import { messages } from './messages/findings.ts';
+import { DO_NOT_RIDE_ABOVE, EDITION } from './model.generated.ts';
 import { type Model, modelFor } from './model.ts';
-import { LOSSES, SQUARE_TAPER } from './model-data.ts';
+import { CHECKS, letterOf } from './model-data.ts';
 import { nextChecksOf } from './next-checks.ts';
 import { causesOf, conditionsOf, marginalsOf, weightsOf } from './posterior.ts';
-
+import { repairNeedsOf } from './repair-needs.ts';
+import { say } from './say.ts';
+import { spindleVerdictOf } from './spindle-verdict.ts';
 import type { ActionId, CheckId, DiagnoseInput, Diagnosis, Probable } from './types.ts';
 
 /**
@@ -23,9 +25,9 @@ import type { ActionId, CheckId, DiagnoseInput, Diagnosis, Probable } from './ty
  * (cause, condition, bearing worn or not, noise elsewhere or not). Action = the admissible one of least expected loss;
  * gain of a check = that loss now minus its expectation over the outcomes of the check.
  *
- * Validity: square-taper joints. A joint that is known but not modelled is refused by name. Answers to checks of other
- * joints are left out with the finding `check-not-applicable`. The answers are taken as independent once the state is
- * known.
+ * Validity: every joint of `listJoints` that is modelled; one that is known but not modelled is refused by name. Answers
+ * and readings that say nothing at the joint are left out with a finding. The answers are taken as independent once the
+ * state is known.
  *
  * Accuracy: the arithmetic is exact to rounding. The likelihoods are judgement: simulated cases prove the code, not the
  * judgement; hand-written vignettes of common practice are the only check on that.
@@ -50,25 +52,35 @@ import type { ActionId, CheckId, DiagnoseInput, Diagnosis, Probable } from './ty
  * @see The data entry, `@spindlewright/diagnosis/data`, for every likelihood with its reason.
  */
 export function diagnose(input: DiagnoseInput): Diagnosis {
-  const subject = checkCase('diagnose', input);
-  const model = modelFor(input.side);
+  return diagnoseBy('diagnose', input, modelFor);
+}
+
+/** Diagnoses with a model of the caller's choice. */
+export function diagnoseBy(where: string, input: DiagnoseInput, modelOf: typeof modelFor): Diagnosis {
+  const subject = checkCase(where, input);
+  const model = modelOf(input.joint, input.side);
   const items = itemsOf(model, subject);
   const weights = weightsOf(model, items);
   const at = marginalsOf(model, weights);
-  const causes = ranked(CAUSES, causesOf(model, weights));
+  const causes = ranked(CAUSES, causesOf(model, weights), model.cause);
   const byCondition = conditionsOf(at);
-  const conditions = ranked(CONDITIONS, byCondition);
+  const conditions = ranked(CONDITIONS, byCondition, model.condition);
   const contradictions = contradictionsOf(model, items, (check) => subject.answers[check], byCondition);
+  const contradicted = contradictions.length > 0;
   const answers = answersOf(subject, items);
-  // A contradiction means that something was misread, so nothing that was read may send anybody riding.
+  const strange = foreignChecks(subject, model).some(
+    (check) => !isSilent(model, check) && subject.answers[check]?.[0] !== CHECK_OUTCOMES[check][0],
+  );
+  // A contradiction means that something was misread, and a fault seen where this joint has nothing to look at that it is
+  // another joint, so nothing that was read may send anybody riding.
   const excludedWith = (more: readonly Answer[]): ReadonlySet<ActionId> => {
-    const found = exclusionsOf([...answers, ...more]);
-    return contradictions.length > 0 ? found.add('ride') : found;
+    const found = exclusionsOf(model, [...answers, ...more]);
+    return contradicted || strange ? found.add('ride') : found;
   };
   const excluded = excludedWith([]);
-  const actions = priceActions(at, excluded);
+  const actions = priceActions(model, at, excluded);
   const action = actions.find((entry) => entry.admissible)?.id ?? 'remove-and-inspect';
-  const doNotRide = excluded.has('ride') || !leavesInUse(action) || unsafeProbability(at) > LOSSES.doNotRideAbove;
+  const doNotRide = excluded.has('ride') || !leavesInUse(action) || unsafeProbability(at) > DO_NOT_RIDE_ABOVE;
   const leading = CONDITIONS.indexOf(conditions[0]?.id ?? 'sound');
   return {
     joint: input.joint,
@@ -79,31 +91,45 @@ export function diagnose(input: DiagnoseInput): Diagnosis {
     action,
     actions,
     doNotRide,
-    nextChecks: nextChecksOf(model, weights, subject, excludedWith, action),
+    repairNeeds: repairNeedsOf(model, action, causes),
+    spindleStillGood: spindleVerdictOf(model, at, subject, contradicted),
+    nextChecks: nextChecksOf(model, weights, subject.asked, answers, excludedWith, action),
     evidence: evidenceOf(model, items, leading),
     contradictions,
     cautions: cautionsOf({
+      family: model.family,
       conditions: byCondition,
       action,
       doNotRide,
       mixedInterface: causes.find(({ id }) => id === 'mixed-interface')?.probability ?? 0,
-      contradicted: contradictions.length > 0,
+      contradicted,
     }),
-    findings: findingsOf(subject, model, items, conditions),
-    dataEdition: SQUARE_TAPER.edition,
+    findings: findingsOf(subject, model, items, conditions, input),
+    dataEdition: EDITION,
   };
 }
 
-const ranked = <Id extends string>(ids: readonly Id[], probabilities: ArrayLike<number>): Probable<Id>[] =>
+/** Ids with their probabilities, greatest first; only those that some state has, where the states are given. */
+const ranked = <Id extends string>(
+  ids: readonly Id[],
+  probabilities: ArrayLike<number>,
+  states?: Uint8Array,
+): Probable<Id>[] =>
   ids
-    .map((id, index) => ({ id, probability: probabilities[index] ?? 0 }))
+    .flatMap((id, index) => (states?.includes(index) === false ? [] : [{ id, probability: probabilities[index] ?? 0 }]))
     .sort((a, b) => b.probability - a.probability);
+
+/** Checks that were answered though the joint has nothing to look at there, or nothing that says anything. */
+const foreignChecks = ({ answers }: Case, { checks }: Model): CheckId[] =>
+  (Object.keys(answers) as CheckId[]).filter((check) => !checks.includes(check));
+
+const isSilent = ({ code }: Model, check: CheckId): boolean => code.silent.includes(letterOf(CHECKS.indexOf(check)));
 
 /** Every answer, what readings stand for included. */
 function answersOf(subject: Case, items: readonly Item[]): Answer[] {
   const said = Object.entries(subject.answers) as [CheckId, readonly string[]][];
   const read = items.map(({ check, outcomes }): [CheckId, readonly string[]] => [check, outcomes]);
-  return [...said, ...read].flatMap(([check, outcomes]) => outcomes.map((outcome) => ({ check, outcome })));
+  return [...said, ...read].flatMap(([check, outcomes]) => outcomes.map((outcome) => `${check}/${outcome}`));
 }
 
 function findingsOf(
@@ -111,6 +137,7 @@ function findingsOf(
   model: Model,
   items: readonly Item[],
   conditions: Diagnosis['conditions'],
+  input: DiagnoseInput,
 ): Finding[] {
   const found: Finding[] = [];
   const add = (
@@ -119,19 +146,25 @@ function findingsOf(
     values: Record<string, string | number> = {},
     path?: string,
   ): void => {
-    const template = messages[code] ?? '';
-    found.push(createFinding({ code, severity, template, values, ...(path === undefined ? {} : { path }) }));
+    found.push(say(code, severity, values, path === undefined ? {} : { path }));
   };
-  for (const check of Object.keys(subject.answers) as CheckId[]) {
-    if (!model.checks.includes(check)) add('check-not-applicable', 'caution', { check }, `observations.${check}`);
+  for (const check of foreignChecks(subject, model)) {
+    if (isSilent(model, check)) add('says-nothing', 'note', { what: check }, `observations.${check}`);
+    else add('check-not-applicable', 'caution', { check }, `observations.${check}`);
+  }
+  for (const rule of subject.rules) {
+    const { measurement } = rule;
+    if (input.measurements?.[measurement] !== undefined && !applies(rule)) {
+      add('says-nothing', 'note', { what: measurement }, `measurements.${measurement}`);
+    }
   }
   for (const { check, measurement, reading } of items) {
-    const rule = SQUARE_TAPER.readings.find((entry) => entry.measurement === measurement);
+    const rule = subject.rules.find((entry) => entry.measurement === measurement);
     if (measurement === undefined || reading === undefined || rule === undefined) continue;
     const path = `measurements.${measurement}`;
     if (reading.outside) add('reading-outside-bands', 'caution', { measurement, check }, path);
     if (reading.assumed) {
-      const { usualUncertainty: standardUncertainty, unit } = rule;
+      const { usual: standardUncertainty, unit } = rule;
       add('uncertainty-assumed', 'note', { measurement, standardUncertainty, unit }, path);
     }
   }

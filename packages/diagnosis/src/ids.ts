@@ -84,22 +84,48 @@ export const ACTIONS = [
   'look-elsewhere',
 ] as const;
 
-/** Joints whose likelihoods are written down; `square-taper` is one of the two standards, not yet told which. */
-export const MODELLED_JOINTS = ['square-taper', 'square-taper-jis', 'square-taper-iso'] as const;
+/** Families of joints: what the same answer means differs between them. */
+export const FAMILIES = [
+  'square-taper',
+  'spline-10',
+  'spline-8',
+  'spline-48',
+  'face-spline',
+  'through-spindle',
+  'cottered',
+  'one-piece',
+] as const;
 
-/** Joints that are known by name but have no likelihoods yet. */
-export const UNMODELLED_JOINTS = [
+/** Joints whose likelihoods are written down; `square-taper` is one of the tapers, not yet told which. */
+export const MODELLED_JOINTS = [
+  'square-taper',
+  'square-taper-jis',
+  'square-taper-iso',
+  'square-taper-narrow',
+  'square-taper-short',
+  'square-taper-nutted',
   'spline-10',
   'spline-8-short',
   'spline-8-long',
   'spline-48',
   'face-spline',
+  'through-spindle-19',
+  'through-spindle-22',
+  'through-spindle-24-22',
   'through-spindle-24',
+  'through-spindle-25',
+  'through-spindle-28-99',
   'through-spindle-30',
   'cottered-inch',
   'cottered-metric',
   'one-piece',
 ] as const;
+
+/**
+ * Joints that can be named but not diagnosed: splines, spindles and others than those above. What an answer means at them
+ * is not known.
+ */
+export const UNMODELLED_JOINTS = ['spline-other', 'through-spindle-other', 'other'] as const;
 
 /** The readings that can stand beside or instead of an observation. */
 export const MEASUREMENTS = [
@@ -112,3 +138,9 @@ export const MEASUREMENTS = [
   'torqueAtFirstMovementNm',
   'turnsToTorque',
 ] as const;
+
+/** How a check gets at what it looks at. */
+export const ACCESSES = ['any', 'assembled', 'tightening', 'bolt-out', 'arm-off'] as const;
+
+/** What a need of a repair is about. */
+export const NEED_KINDS = ['replacement', 'fitting', 'use'] as const;

@@ -10,8 +10,8 @@ export { type ActionDescription, listActions } from './list-actions.ts';
 export { type CheckDescription, listChecks, type OutcomeDescription, type ToolDescription } from './list-checks.ts';
 export { type ConditionDescription, listConditions } from './list-conditions.ts';
 export { type JointDescription, listJoints } from './list-joints.ts';
-export type { Access } from './model-data.ts';
 export type {
+  Access,
   ActionId,
   BesideId,
   CauseId,
@@ -21,11 +21,15 @@ export type {
   Diagnosis,
   Evidence,
   EvidenceWeight,
+  FamilyId,
   FrequencyWord,
   HistoryAnswer,
   JointId,
+  KindId,
   MeasurementId,
   Measurements,
+  NeedId,
+  NeedKind,
   NextCheck,
   NoAnswer,
   Observations,
@@ -33,6 +37,8 @@ export type {
   OutcomeOf,
   PricedAction,
   Probable,
+  RepairNeed,
   Side,
+  SpindleVerdict,
 } from './types.ts';
 export { version } from './version.ts';

@@ -1,7 +1,7 @@
 import type { Case } from './check-case.ts';
+import { SCALE } from './model.generated.ts';
 import type { Model } from './model.ts';
-import { type ReadingRule, SCALE, SQUARE_TAPER } from './model-data.ts';
-import { type ReadingLikelihood, readingLikelihood } from './reading.ts';
+import { type ReadingLikelihood, type ReadingRule, readingLikelihood } from './reading.ts';
 import type { CheckId, MeasurementId, OutcomeId } from './types.ts';
 
 /** One piece of evidence with its likelihood in each state. */
@@ -20,12 +20,12 @@ export interface Item {
 export function itemsOf(model: Model, subject: Case): Item[] {
   return model.checks.flatMap((check): Item[] => {
     const said = subject.answers[check];
-    const rule = SQUARE_TAPER.readings.find(
+    const rule = subject.rules.find(
       (entry) => entry.check === check && subject.readings[entry.measurement] !== undefined,
     );
     const value = rule && subject.readings[rule.measurement];
     if (rule !== undefined && value !== undefined) {
-      return [readingItem(model, rule, readingLikelihood(rule, subject.joint, value), said?.[0])];
+      return [readingItem(model, rule, readingLikelihood(rule, value), said?.[0])];
     }
     if (said === undefined) return [];
     return [{ check, outcomes: said, factor: factorOf(model, check, said) }];
@@ -43,7 +43,7 @@ const column = (model: Model, check: CheckId, outcome: string | undefined): Floa
 // true almost always, so that the two cannot count twice and a good reading outweighs the eye.
 function readingItem(model: Model, rule: ReadingRule, reading: ReadingLikelihood, said: OutcomeId | undefined): Item {
   const outcomes = Object.keys(reading.byOutcome) as OutcomeId[];
-  const right = SCALE['almost-always'];
+  const right = SCALE.at(-1) ?? 1;
   const factor = new Float64Array(model.prior.length);
   let nearest: OutcomeId | undefined;
   let most = 0;

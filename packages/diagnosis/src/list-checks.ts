@@ -2,8 +2,7 @@ import { checkJoint } from './check-case.ts';
 import { CHECK_OUTCOMES } from './ids.ts';
 import { words } from './messages/words.ts';
 import { modelFor } from './model.ts';
-import { type Access, CHECK_DATA } from './model-data.ts';
-import type { CheckId, JointId, OutcomeId } from './types.ts';
+import type { Access, CheckId, JointId, OutcomeId } from './types.ts';
 import { WORKSHOP } from './workshop-data.ts';
 
 /** An outcome of a check, in plain words. */
@@ -63,13 +62,14 @@ export interface CheckDescription {
  * Formula: none. What a check destroys follows from how far it opens the joint: tightening hides the torque on arrival,
  * taking the arm off costs the seat and wipes away powder.
  *
- * Validity: every check of the package, or those that apply to a joint that can be diagnosed.
+ * Validity: every check of the package with the effort at a square taper, or those that apply to one joint with the effort
+ * there: a clamp opens by hand, a cotter has to be pressed out.
  *
  * Accuracy: minutes are judgement for a practised hand.
  *
  * @param joint - Id of a joint that can be diagnosed; all checks when left out.
  * @returns The checks in the order of the data; `minutes`, `accessMinutes` and `wearMinutes` in minutes.
- * @throws {@link DomainError} for a joint that is unknown or not modelled yet.
+ * @throws {@link DomainError} for a joint that is unknown or not modelled.
  * @example
  * ```ts
  * import { listChecks } from '@spindlewright/diagnosis';
@@ -77,38 +77,34 @@ export interface CheckDescription {
  * feel?.destroys; // => ['bolt-on-arrival', 'play-at-arm']
  * feel?.outcomes[1]?.text; // => 'The bolt goes solid before half a turn'
  * ```
- * @see The data file `checks.json` of this package.
+ * @see The data files `checks.json` and `families/*.json` of this package.
  */
 export function listChecks(joint?: JointId): CheckDescription[] {
   if (joint !== undefined) checkJoint('listChecks', joint);
-  const applicable = joint === undefined ? undefined : modelFor(undefined).checks;
-  return CHECK_DATA.checks
-    .filter(({ id }) => applicable === undefined || applicable.includes(id))
-    .map(({ id, minutes, access }) => {
-      const opening = CHECK_DATA.access[access];
-      return {
-        id,
-        code: `check-${id}`,
-        question: words[`check-${id}`] ?? id,
-        outcomes: CHECK_OUTCOMES[id].map((outcome) => {
-          const code = `outcome-${id}-${outcome}`;
-          return { id: outcome, code, text: words[code] ?? outcome };
-        }),
-        several: id === 'history',
-        minutes,
-        access,
-        accessText: words[`access-${access}`] ?? access,
-        accessMinutes: opening.minutes,
-        wearMinutes: opening.wearMinutes,
-        tools: WORKSHOP.tools[id].map((tool) => ({
-          id: tool,
-          code: `tool-${tool}`,
-          text: words[`tool-${tool}`] ?? tool,
-        })),
-        destroys: opening.destroys.filter((other) => other !== id),
-        before: CHECK_DATA.checks
-          .filter((other) => other.id !== id && CHECK_DATA.access[other.access].destroys.includes(id))
-          .map((other) => other.id),
-      };
-    });
+  const { effort, checks } = modelFor(joint ?? 'square-taper', undefined);
+  const known = effort.filter(({ id }) => joint === undefined || checks.includes(id));
+  return known.map(({ id, minutes, access, opening: accessMinutes, wear: wearMinutes, destroys }) => {
+    return {
+      id,
+      code: `check-${id}`,
+      question: words[`check-${id}`] ?? id,
+      outcomes: CHECK_OUTCOMES[id].map((outcome) => {
+        const code = `outcome-${id}-${outcome}`;
+        return { id: outcome, code, text: words[code] ?? outcome };
+      }),
+      several: id === 'history',
+      minutes,
+      access,
+      accessText: words[`access-${access}`] ?? access,
+      accessMinutes,
+      wearMinutes,
+      tools: WORKSHOP.tools[id].map((tool) => ({
+        id: tool,
+        code: `tool-${tool}`,
+        text: words[`tool-${tool}`] ?? tool,
+      })),
+      destroys: destroys.filter((other) => other !== id && known.some((check) => check.id === other)),
+      before: known.filter((other) => other.id !== id && other.destroys.includes(id)).map((other) => other.id),
+    };
+  });
 }

@@ -1,125 +1,83 @@
-import checkFile from '../data/checks.json' with { type: 'json' };
-import lossFile from '../data/losses.json' with { type: 'json' };
-import scaleFile from '../data/scale.json' with { type: 'json' };
-import taperFile from '../data/square-taper.json' with { type: 'json' };
-import type { KINDS } from './ids.ts';
-import type {
-  ActionId,
-  BesideId,
-  CauseId,
-  CheckId,
-  FrequencyWord,
-  JointId,
-  MeasurementId,
-  OutcomeOf,
-  Side,
-} from './types.ts';
+import { CHECK_OUTCOMES } from './ids.ts';
+import { FAMILY_CODES } from './model.generated.ts';
+import type { CheckId, FamilyId, Side } from './types.ts';
 
-/** A condition as the model tells them apart. */
-export type KindId = (typeof KINDS)[number];
-
-type Words = Readonly<Record<string, FrequencyWord>>;
-type Bands = Readonly<Record<string, readonly [number, number]>>;
+/** Check as a letter, unit, usual uncertainty, least and greatest value. */
+export type ReadingCode = readonly [check: string, unit: string, usualUncertainty: number, min: number, max: number];
 
 /**
- * Rows of a check by their place: `default`, or conditions, or conditions ` @ ` causes, each list parted by spaces.
- * Outcomes that a row leaves out have the word `never-say-never`.
+ * The data of a family in short: kinds, checks, actions are small letters, causes capitals, words and outcomes digits, all
+ * by their place in the lists of ids. `scripts/generate.ts` writes them from `data/families`.
  */
-export type LikelihoodRows = Readonly<Record<string, Words>>;
-
-/** How a reading is turned into likelihoods of outcomes. */
-export interface ReadingRule {
-  measurement: MeasurementId;
-  check: CheckId;
-  unit: string;
-  usualUncertainty: number;
-  min: number;
-  max: number;
-  bands: Bands;
-  byJoint?: Readonly<Partial<Record<JointId, Bands>>>;
+export interface FamilyCode {
+  /** Cause, prior in thousandths, then kind and word of each condition. */
+  causes: string;
+  /** For what holds beside the joint: prior, then check, outcome from, outcome to and word of each sign. */
+  besides: readonly (readonly [prior: number, signs: string])[];
+  /** Factors on causes and kinds. */
+  sides: Readonly<Record<Side, Readonly<Record<string, number>>>>;
+  /** Words by default, by cause and by kind; a dot says nothing. */
+  history: string;
+  /** By check: rows of kinds, causes and words; empty where the check does not apply. */
+  rows: Readonly<Record<string, string>>;
+  /** By reading: ends of the band of each outcome; empty where it does not apply. */
+  bands: Readonly<Record<string, string>>;
+  /** The same for one joint by reading and joint. */
+  joints: Readonly<Record<string, string>>;
+  /** Check and outcomes, over and over: signs of danger. */
+  stop: string;
+  /** Pairs of check and outcome that exclude each other, over and over. */
+  pairs: string;
+  /** Checks that say nothing here. */
+  silent: string;
+  /** Minutes and access of each check. */
+  checks: string;
+  /** By access: minutes, minutes of wear, checks destroyed. */
+  opening: readonly (readonly [minutes: number, wearMinutes: number, destroys: string])[];
+  /** By action: answers that rule it out, answers of which one is wanted. */
+  gates: Readonly<Record<string, readonly [string, string]>>;
+  /** Actions that make no sense here. */
+  lacks: string;
+  /** By action: losses by kind, where they differ from the common ones. */
+  losses: Readonly<Record<string, Readonly<Record<string, number>>>>;
+  /** Needs that take another form here. */
+  instead: Readonly<Record<string, string>>;
 }
 
-/** The data of one family of joints. */
-export interface FamilyData {
-  edition: string;
-  joints: readonly JointId[];
-  causes: Readonly<Record<CauseId, { prior: number; conditions: Readonly<Partial<Record<KindId, FrequencyWord>>> }>>;
-  besides: Readonly<
-    Record<
-      BesideId,
-      { prior: number; signs: readonly { check: CheckId; from: string; to: string; share: FrequencyWord }[] }
-    >
-  >;
-  sides: Readonly<
-    Record<
-      Side,
-      {
-        causes: Readonly<Partial<Record<CauseId, number>>>;
-        conditions: Readonly<Partial<Record<KindId, number>>>;
-      }
-    >
-  >;
-  history: {
-    default: Readonly<Record<OutcomeOf<'history'>, FrequencyWord>>;
-    causes: Readonly<Partial<Record<CauseId, Words>>>;
-    conditions: Readonly<Partial<Record<KindId, Words>>>;
-  };
-  rows: Readonly<Partial<Record<CheckId, LikelihoodRows>>>;
-  readings: readonly ReadingRule[];
-  stopSigns: Readonly<Partial<Record<CheckId, readonly string[]>>>;
-  incompatible: readonly (readonly [readonly [CheckId, string], readonly [CheckId, string]])[];
+/** What a family has otherwise than its base. */
+export type FamilyChanges = Partial<FamilyCode> & Pick<FamilyCode, 'rows' | 'bands'> & { base?: FamilyId };
+
+/** A family with all that it takes over. */
+export function codeOf(id: FamilyId): FamilyCode {
+  const own = FAMILY_CODES[id];
+  const base = own.base && codeOf(own.base);
+  const all = { ...base, ...own, rows: { ...base?.rows, ...own.rows }, bands: { ...base?.bands, ...own.bands } };
+  // The generator writes the base in full.
+  return all as FamilyCode;
 }
 
-/** How a check gets at what it looks at. */
-export type Access = 'any' | 'assembled' | 'tightening' | 'bolt-out' | 'arm-off';
+/** The checks in the order of the data. */
+export const CHECKS: readonly CheckId[] = Object.keys(CHECK_OUTCOMES) as CheckId[];
 
-/** The effort of the checks. */
-export interface CheckData {
-  checks: readonly {
-    id: CheckId;
-    minutes: number;
-    access: Access;
-    /** Outcomes of other checks after which this one tells nothing. */
-    pointlessAfter?: Readonly<Partial<Record<CheckId, readonly string[]>>>;
-  }[];
-  access: Readonly<Record<Access, { minutes: number; wearMinutes: number; destroys: readonly CheckId[] }>>;
-  refitMinutes: number;
-}
+/** Place of a letter, small or capital. */
+export const placeOf = (letter: string): number => letter.toLowerCase().charCodeAt(0) - 97;
 
-/** The loss table. */
-export interface LossData {
-  doNotRideAbove: number;
-  lessUrgent: readonly KindId[];
-  actions: Readonly<
-    Record<
-      ActionId,
-      {
-        takesArmOff?: boolean;
-        /** Answers after which the action is no answer. */
-        ruledOutBy?: Readonly<Partial<Record<CheckId, readonly string[]>>>;
-        /** Answers of which one is wanted before the action can be one. */
-        onlyAfter?: Readonly<Partial<Record<CheckId, readonly string[]>>>;
-        /** Loss by condition; `default` for those not named. */
-        joint: Readonly<Partial<Record<KindId, number>>> & { default: number };
-      }
-    >
-  >;
-  besides: Readonly<
-    Record<
-      BesideId,
-      { left: number; cured: readonly ActionId[]; needless: Readonly<Partial<Record<ActionId, number>>> }
-    >
-  >;
-}
+/** The small letter of a place. */
+export const letterOf = (place: number): string => String.fromCharCode(97 + place);
 
-// JSON imports lose their literal types; the unit tests of the data check every id against ids.ts.
-export const SCALE = scaleFile as Readonly<Record<FrequencyWord, number>>;
-export const CHECK_DATA = checkFile as unknown as CheckData;
-export const LOSSES = lossFile as LossData;
-export const SQUARE_TAPER = taperFile as unknown as FamilyData;
+/** The check that a letter stands for. */
+export const checkOf = (letter: string): CheckId => CHECKS[placeOf(letter)] ?? 'history';
 
-/** What an action costs when a condition holds, in workshop minutes. */
-export const jointLoss = (action: ActionId, kind: KindId): number => {
-  const { joint } = LOSSES.actions[action];
-  return joint[kind] ?? joint.default;
-};
+/** Kinds, causes and the digits of words, row by row. */
+export const rowsIn = (code: string): { kinds: string; causes: string; words: string }[] =>
+  Array.from(code.matchAll(/([a-z]*)([A-Z]*)([\d.]+)/g), ([, kinds = '', causes = '', words = '']) => ({
+    kinds,
+    causes,
+    words,
+  }));
+
+/** Answers named by a code, as `check/outcome`. */
+export const answersIn = (code: string): string[] =>
+  rowsIn(code).flatMap(({ kinds, words }) =>
+    Array.from(words, (digit) => `${checkOf(kinds)}/${CHECK_OUTCOMES[checkOf(kinds)][Number(digit)]}`),
+  );

@@ -1,12 +1,12 @@
-import type { Case } from './check-case.ts';
-import { decisionLoss } from './decide.ts';
+import { decisionLoss, expectedLoss } from './decide.ts';
 import type { Answer } from './exclusions.ts';
-import { CHECK_OUTCOMES } from './ids.ts';
+import { ACTIONS, CHECK_OUTCOMES } from './ids.ts';
 import { factorOf } from './items.ts';
+import { ARM_OFF, POINTLESS, REFIT_MINUTES } from './model.generated.ts';
 import type { Model } from './model.ts';
-import { type Access, CHECK_DATA, LOSSES } from './model-data.ts';
-import { marginalsOf } from './posterior.ts';
-import type { ActionId, CheckId, NextCheck } from './types.ts';
+import { answersIn, CHECKS, letterOf } from './model-data.ts';
+import { type Marginals, marginalsOf } from './posterior.ts';
+import type { Access, ActionId, CheckId, NextCheck } from './types.ts';
 
 interface Candidate extends NextCheck {
   /** Gain per minute, by which the list is sorted. */
@@ -21,72 +21,72 @@ const NO_GAIN_MINUTES = 1e-3;
  * every such check is named; once another action is best, a check has to earn the minutes and the wear it costs. A check
  * that would destroy evidence gives way to the one that has to come first and hands its gain on to it. The history is
  * reckoned as one word told.
+ *
+ * Where nothing is decided and no check alone could decide, those are named that bring a decision nearer: their gain is
+ * what they are expected to take off the loss of riding when they turn out well.
  */
 export function nextChecksOf(
   model: Model,
   weights: Float64Array,
-  { asked, answers }: Case,
+  asked: ReadonlySet<CheckId>,
+  answers: readonly Answer[],
   excludedWith: (more: readonly Answer[]) => ReadonlySet<ActionId>,
   action: ActionId,
 ): NextCheck[] {
-  const now = decisionLoss(marginalsOf(model, weights), excludedWith([]));
-  const done = new Set(CHECK_DATA.checks.filter(({ id }) => asked.has(id)).map(({ access }) => access));
-  const lost = new Set([...done].flatMap((access) => CHECK_DATA.access[access].destroys));
-  const pointless = ({ pointlessAfter = {} }: (typeof CHECK_DATA.checks)[number]): boolean =>
-    (Object.entries(pointlessAfter) as [CheckId, readonly string[]][]).some(([other, outcomes]) =>
-      answers[other]?.some((outcome) => outcomes.includes(outcome)),
-    );
-  const open = CHECK_DATA.checks.filter(
-    (check) => model.checks.includes(check.id) && !asked.has(check.id) && !lost.has(check.id) && !pointless(check),
+  const made = model.effort.filter(({ id }) => asked.has(id));
+  const isDone = (wanted: Access): boolean => made.some(({ access }) => access === wanted);
+  const lost = made.flatMap(({ destroys }) => destroys);
+  const pointless = (id: CheckId): boolean =>
+    answersIn(POINTLESS[letterOf(CHECKS.indexOf(id))] ?? '').some((answer) => answers.includes(answer));
+  const open = model.effort.filter(
+    ({ id }) => model.checks.includes(id) && !asked.has(id) && !lost.includes(id) && !pointless(id),
   );
-  const found = new Map<CheckId, Candidate>();
-  const offer = (candidate: Candidate): void => {
-    const before = found.get(candidate.check);
-    if (before === undefined || before.rate < candidate.rate) found.set(candidate.check, candidate);
-  };
-  for (const { id, access, minutes: own } of open) {
-    const effort = effortOf(access, done, LOSSES.actions[action].takesArmOff === true);
-    const minutes = own + effort.minutes;
-    const gain = now - lossAfter(model, weights, id, excludedWith);
-    if (gain <= (action === 'remove-and-inspect' ? NO_GAIN_MINUTES : minutes + effort.wearMinutes)) continue;
-    const first = open.filter((other) => CHECK_DATA.access[access].destroys.includes(other.id));
-    if (first.length === 0) offer({ check: id, gain, minutes, rate: gain / minutes });
-    for (const other of first) {
-      offer({ check: other.id, gain, minutes: other.minutes, rate: gain / (minutes + other.minutes) });
+  const comesOff = ARM_OFF.includes(letterOf(ACTIONS.indexOf(action)));
+  const undecided = action === 'remove-and-inspect';
+  /** Checks by what they gain, given a value of what is known after an answer. */
+  const by = (isFree: boolean, worth: (at: Marginals, answer: Answer) => number): NextCheck[] => {
+    const found: Candidate[] = [];
+    for (const { id, access, minutes: own, opening, wear, destroys } of open) {
+      // Getting at the place takes minutes and wears the joint, unless it is open already or the action opens it anyway.
+      const armOff = isDone('arm-off');
+      const isOpen =
+        (access === 'arm-off' && (armOff || comesOff)) || (access === 'bolt-out' && (armOff || isDone('bolt-out')));
+      const refit = armOff && (access === 'assembled' || access === 'tightening') ? REFIT_MINUTES : 0;
+      const minutes = own + (isOpen ? 0 : opening + refit);
+      const gain = meanAfter(model, weights, id, worth);
+      if (gain <= (isFree ? NO_GAIN_MINUTES : minutes + (isOpen ? 0 : wear))) continue;
+      const first = open.filter((other) => other.id !== id && destroys.includes(other.id));
+      if (first.length === 0) found.push({ check: id, gain, minutes, rate: gain / minutes });
+      for (const other of first) {
+        found.push({ check: other.id, gain, minutes: other.minutes, rate: gain / (minutes + other.minutes) });
+      }
     }
-  }
-  return [...found.values()]
-    .sort((a, b) => b.rate - a.rate)
-    .map(({ check, gain, minutes }) => ({ check, gain, minutes }));
+    found.sort((a, b) => b.rate - a.rate);
+    return found
+      .filter(({ check }, index) => found.findIndex((other) => other.check === check) === index)
+      .map(({ check, gain, minutes }) => ({ check, gain, minutes }));
+  };
+  const at = marginalsOf(model, weights);
+  const now = decisionLoss(model, at, excludedWith([]));
+  const deciding = by(undecided, (after, answer) => now - decisionLoss(model, after, excludedWith([answer])));
+  if (!undecided || deciding.length > 0) return deciding;
+  const riding = expectedLoss(model, 'ride', at);
+  return by(false, (after) => Math.max(0, riding - expectedLoss(model, 'ride', after)));
 }
 
-/** Minutes and wear for getting at the place, over the check itself; nothing if the action takes the arm off anyway. */
-function effortOf(
-  access: Access,
-  done: ReadonlySet<Access>,
-  comesOff: boolean,
-): { minutes: number; wearMinutes: number } {
-  const armOff = done.has('arm-off');
-  if (access === 'arm-off' && (armOff || comesOff)) return { minutes: 0, wearMinutes: 0 };
-  if (access === 'bolt-out' && (armOff || done.has('bolt-out'))) return { minutes: 0, wearMinutes: 0 };
-  const { minutes, wearMinutes } = CHECK_DATA.access[access];
-  const refit = armOff && (access === 'assembled' || access === 'tightening') ? CHECK_DATA.refitMinutes : 0;
-  return { minutes: minutes + refit, wearMinutes };
-}
-
-/** Expected loss of the best action once the check has been made, over its outcomes. */
-function lossAfter(
+/** Mean of a value over the outcomes of a check. */
+function meanAfter(
   model: Model,
   weights: Float64Array,
   check: CheckId,
-  excludedWith: (more: readonly Answer[]) => ReadonlySet<ActionId>,
+  worth: (at: Marginals, answer: Answer) => number,
 ): number {
   let total = 0;
-  let loss = 0;
+  let value = 0;
   for (const outcome of CHECK_OUTCOMES[check]) {
     const after = marginalsOf(model, weights, factorOf(model, check, [outcome]));
     total += after.sum;
-    loss += after.sum * decisionLoss(after, excludedWith([{ check, outcome }]));
+    value += after.sum * worth(after, `${check}/${outcome}`);
   }
-  return loss / total;
+  return value / total;
 }

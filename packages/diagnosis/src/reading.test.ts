@@ -1,13 +1,12 @@
 import { erf } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import type { ReadingRule } from './model-data.ts';
-import { readingLikelihood } from './reading.ts';
+import { type ReadingRule, readingLikelihood } from './reading.ts';
 
 const rule: ReadingRule = {
   measurement: 'endGapMm',
   check: 'end-gap',
   unit: 'mm',
-  usualUncertainty: 0.1,
+  usual: 0.1,
   min: -20,
   max: 40,
   bands: { clear: [0.3, 8], flush: [-0.3, 0.3], 'past-end': [-6, -0.3] },
@@ -27,7 +26,7 @@ describe('readingLikelihood', () => {
     [-0.4, 0.3],
     [2, 0.5],
   ])('a reading of %f with u %f: share inside each band over its width, plus slips', (value, standardUncertainty) => {
-    const { byOutcome } = readingLikelihood(rule, 'square-taper', { value, standardUncertainty });
+    const { byOutcome } = readingLikelihood(rule, { value, standardUncertainty });
     for (const [outcome, [from, to]] of Object.entries(rule.bands)) {
       const hit = share(value, standardUncertainty, from, to) / (to - from);
       // The formula in use is good to 1.5e-7 in each of two distribution values, over a band at least 0.6 wide.
@@ -36,7 +35,7 @@ describe('readingLikelihood', () => {
   });
 
   it('limits are rectangular: overlap over both widths', () => {
-    const { byOutcome, assumed } = readingLikelihood(rule, 'square-taper', { lower: 0, nominal: 0.2, upper: 0.5 });
+    const { byOutcome, assumed } = readingLikelihood(rule, { lower: 0, nominal: 0.2, upper: 0.5 });
     expect(byOutcome.flush).toBeCloseTo((0.9995 * (0.3 / 0.5)) / 0.6 + slip, 12);
     expect(byOutcome.clear).toBeCloseTo((0.9995 * (0.2 / 0.5)) / 7.7 + slip, 12);
     expect(byOutcome['past-end']).toBeCloseTo(slip, 12);
@@ -44,22 +43,22 @@ describe('readingLikelihood', () => {
   });
 
   it('a bare number, equal limits and an uncertainty of 0 take the usual uncertainty and say so', () => {
-    const usual = readingLikelihood(rule, 'square-taper', { value: 0.2, standardUncertainty: 0.1 });
+    const usual = readingLikelihood(rule, { value: 0.2, standardUncertainty: 0.1 });
     for (const reading of [0.2, { lower: 0.2, nominal: 0.2, upper: 0.2 }, { value: 0.2, standardUncertainty: 0 }]) {
-      const found = readingLikelihood(rule, 'square-taper', reading);
+      const found = readingLikelihood(rule, reading);
       expect(found.byOutcome).toEqual(usual.byOutcome);
       expect(found.assumed).toBe(true);
     }
   });
 
   it('is on no side at the edge of two bands but by their widths', () => {
-    const { byOutcome } = readingLikelihood(rule, 'square-taper', { value: 0.3, standardUncertainty: 0.01 });
+    const { byOutcome } = readingLikelihood(rule, { value: 0.3, standardUncertainty: 0.01 });
     expect(byOutcome.flush).toBeCloseTo((0.9995 * 0.5) / 0.6 + slip, 6);
     expect(byOutcome.clear).toBeCloseTo((0.9995 * 0.5) / 7.7 + slip, 6);
   });
 
   it('outside every band it leaves all outcomes equal', () => {
-    const { byOutcome, outside } = readingLikelihood(rule, 'square-taper', { value: 30, standardUncertainty: 0.1 });
+    const { byOutcome, outside } = readingLikelihood(rule, { value: 30, standardUncertainty: 0.1 });
     expect(outside).toBe(true);
     expect(new Set(Object.values(byOutcome)).size).toBe(1);
   });

@@ -1,7 +1,34 @@
 import type { Measurand } from '@spindlewright/quantity';
-import { CHECK_OUTCOMES } from './ids.ts';
-import { type ReadingRule, SCALE } from './model-data.ts';
-import type { JointId } from './types.ts';
+import { CHECK_OUTCOMES, MEASUREMENTS } from './ids.ts';
+import { READINGS, SCALE } from './model.generated.ts';
+import { checkOf, type FamilyCode, letterOf } from './model-data.ts';
+import type { CheckId, JointId, MeasurementId } from './types.ts';
+
+/** How a reading is turned into likelihoods of outcomes. */
+export interface ReadingRule {
+  measurement: MeasurementId;
+  check: CheckId;
+  unit: string;
+  usual: number;
+  min: number;
+  max: number;
+  /** Where the true value lies, by outcome; empty where the reading does not apply. */
+  bands: Readonly<Record<string, readonly [number, number]>>;
+}
+
+/** The rules of a joint, one a reading; without a joint only what holds everywhere. */
+export const readingRules = (code?: FamilyCode, joint?: JointId): ReadingRule[] =>
+  READINGS.map(([letter, unit, usual, min, max], index) => {
+    const check = checkOf(letter);
+    const own = code?.joints[`${letterOf(index)} ${joint}`] ?? code?.bands[letterOf(index)] ?? '';
+    const ends = own.split(',').map((band) => band.split(' ').map(Number));
+    const bands: Record<string, readonly [number, number]> = {};
+    CHECK_OUTCOMES[check].forEach((outcome, place) => {
+      const [lower = 0, upper] = ends[place] ?? [];
+      if (upper !== undefined) bands[outcome] = [lower, upper];
+    });
+    return { measurement: MEASUREMENTS[index] ?? 'endGapMm', check, unit, usual, min, max, bands };
+  });
 
 /** What a reading says about the outcomes of its check. */
 export interface ReadingLikelihood {
@@ -20,15 +47,14 @@ const KEPT = 0.9973002039367398;
  * Likelihood of a reading under each outcome. Given an outcome the true value is taken to lie anywhere in its band; the
  * reading differs from it by its own uncertainty, and in a `never-say-never` share of the cases it is a slip of any size.
  */
-export function readingLikelihood(rule: ReadingRule, joint: JointId, reading: Measurand): ReadingLikelihood {
-  const bands = rule.byJoint?.[joint] ?? rule.bands;
-  const { inside, assumed } = distributionOf(reading, rule.usualUncertainty);
-  const slip = SCALE['never-say-never'];
+export function readingLikelihood(rule: ReadingRule, reading: Measurand): ReadingLikelihood {
+  const { inside, assumed } = distributionOf(reading, rule.usual);
+  const [slip = 0] = SCALE;
   const byOutcome: Record<string, number> = {};
   let outside = true;
   for (const outcome of CHECK_OUTCOMES[rule.check]) {
-    const band = bands[outcome];
-    const hit = band === undefined ? 0 : inside(band[0], band[1]) / (band[1] - band[0]);
+    const band = rule.bands[outcome];
+    const hit = band === undefined ? 0 : inside(...band) / (band[1] - band[0]);
     byOutcome[outcome] = (1 - slip) * hit + slip / (rule.max - rule.min);
     if (hit > 0) outside = false;
   }

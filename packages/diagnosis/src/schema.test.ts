@@ -19,7 +19,7 @@ describe('schemas', () => {
     for (const observations of [{ 'play-at-arms': 'none' }, { 'bore-flats': 'round' }, { 'bore-flats': ['rounded'] }]) {
       expect(diagnoseInputSchema.safeParse({ joint, observations }).success).toBe(false);
     }
-    expect(diagnoseInputSchema.safeParse({ joint: 'spline-10', observations: {} }).success).toBe(false);
+    expect(diagnoseInputSchema.safeParse({ joint: 'spline-other', observations: {} }).success).toBe(false);
     expect(measurementsSchema.safeParse({ playAngleDeg: -1 }).success).toBe(false);
     expect(measurementsSchema.safeParse({ playAngleDeg: { value: 0.1, standardUncertainty: 0.1 } }).success).toBe(true);
   });

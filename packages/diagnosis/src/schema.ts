@@ -15,16 +15,18 @@ import {
   CONDITIONS,
   MEASUREMENTS,
   MODELLED_JOINTS,
+  NEED_KINDS,
   NO_ANSWERS,
 } from './ids.ts';
-import { SQUARE_TAPER } from './model-data.ts';
-import { readingValue } from './reading.ts';
+import { NEEDS } from './model.generated.ts';
+import { readingRules, readingValue } from './reading.ts';
 import type {
   CheckId,
   DiagnoseInput,
   Diagnosis,
   MeasurementId,
   Measurements,
+  NeedId,
   Observations,
   Probable,
 } from './types.ts';
@@ -48,14 +50,15 @@ export const observationsSchema: z.ZodType<Observations> = z.strictObject(observ
 
 /** A reading inside the range that `diagnose` takes. */
 const reading = (measurement: MeasurementId) => {
-  const { min = 0, max = 0, unit = '' } = SQUARE_TAPER.readings.find((rule) => rule.measurement === measurement) ?? {};
+  const { min = 0, max = 0, unit = '' } = readingRules().find((rule) => rule.measurement === measurement) ?? {};
   return measurandSchema
     .refine(
       (value) => {
         const { lower, upper } = hardLimits(value);
-        return readingValue(value) >= min && lower >= 2 * min - max && upper <= 2 * max;
+        const known = readingValue(value);
+        return known >= min && known <= max && lower >= 2 * min - max && upper <= 2 * max;
       },
-      { message: `a value of at least ${min} ${unit}, bounds from ${2 * min - max} to ${2 * max}` },
+      { message: `a value from ${min} to ${max} ${unit}, bounds from ${2 * min - max} to ${2 * max}` },
     )
     .exactOptional();
 };
@@ -95,6 +98,19 @@ export const diagnosisSchema: z.ZodType<Diagnosis> = z.strictObject({
     z.strictObject({ id: z.enum(ACTIONS), expectedLossMinutes: z.number().min(0), admissible: z.boolean() }),
   ),
   doNotRide: z.boolean(),
+  repairNeeds: z.array(
+    z.strictObject({
+      id: z.enum(Object.keys(NEEDS) as NeedId[]),
+      kind: z.enum(NEED_KINDS),
+      cause: z.enum(CAUSES).exactOptional(),
+      probability,
+    }),
+  ),
+  spindleStillGood: z.strictObject({
+    state: z.enum(['good', 'not-good', 'cannot-tell']),
+    probability,
+    check: check.exactOptional(),
+  }),
   nextChecks: z.array(z.strictObject({ check, gain: z.number().gt(0), minutes: z.number().gt(0) })),
   evidence: z.array(
     z.strictObject({

@@ -1,12 +1,16 @@
 import type { Finding, Measurand } from '@spindlewright/quantity';
 import type {
+  ACCESSES,
   ACTIONS,
   BESIDES,
   CAUSES,
   CHECK_OUTCOMES,
   CONDITIONS,
+  FAMILIES,
+  KINDS,
   MEASUREMENTS,
   MODELLED_JOINTS,
+  NEED_KINDS,
   NO_ANSWERS,
 } from './ids.ts';
 
@@ -28,6 +32,12 @@ export type CauseId = (typeof CAUSES)[number];
 export type ActionId = (typeof ACTIONS)[number];
 /** Id of a joint that can be diagnosed. */
 export type JointId = (typeof MODELLED_JOINTS)[number];
+/** Id of a family of joints. */
+export type FamilyId = (typeof FAMILIES)[number];
+/** A condition as the model tells them apart. */
+export type KindId = (typeof KINDS)[number];
+/** How far the joint has to be opened for a check. */
+export type Access = (typeof ACCESSES)[number];
 /** Name of a reading. */
 export type MeasurementId = (typeof MEASUREMENTS)[number];
 /** Side of the bicycle: `drive` carries the chainrings. */
@@ -78,7 +88,7 @@ export interface Measurements {
 
 /** What {@link diagnose} takes. */
 export interface DiagnoseInput {
-  /** Which joint; `square-taper` when the standard is not known. */
+  /** Which joint, by the id of its interface; `square-taper` when it is a taper but not known which. */
   joint: JointId;
   /** Which side; the left joint works loose more often. */
   side?: Side;
@@ -136,24 +146,70 @@ export interface Evidence {
   weight: EvidenceWeight;
 }
 
+/** Id of a need: what a repair has to see to. */
+export type NeedId =
+  | 'same-interface'
+  | 'measure-first'
+  | 'right-fixing'
+  | 'full-torque'
+  | 'cotter-pressed-in'
+  | 'bolts-in-turn'
+  | 'recheck-once'
+  | 'torque-limit'
+  | 'clean-and-in-step'
+  | 'look-at-the-rest'
+  | 'stop-when-loose'
+  | 'refit-seldom'
+  | 'parts-of-that-age'
+  | 'look-at-times';
+
+/** What a need is about: the part that is bought, how it is fitted, how the bicycle is used afterwards. */
+export type NeedKind = (typeof NEED_KINDS)[number];
+
+/** What has to be seen to so that the repair does not fail as the joint did. */
+export interface RepairNeed {
+  /** What. */
+  id: NeedId;
+  /** Whether it is about the new part, its fitting or its use. */
+  kind: NeedKind;
+  /** The cause that asks for it; without one it holds for every such repair. */
+  cause?: CauseId;
+  /** Probability of that cause, 0 to 1; 1 without one. */
+  probability: number;
+}
+
+/** Whether the spindle can go on being used. */
+export interface SpindleVerdict {
+  /** `good`, `not-good`, or that it cannot be told yet. */
+  state: 'good' | 'not-good' | 'cannot-tell';
+  /** Probability that it is worn, bent or cracked, 0 to 1. */
+  probability: number;
+  /** The open check that decides it, while it cannot be told. */
+  check?: CheckId;
+}
+
 /** What {@link diagnose} gives. */
 export interface Diagnosis {
   /** The joint that was asked about. */
   joint: JointId;
   /** The side that was asked about. */
   side?: Side;
-  /** Every condition, most probable first; the probabilities sum to 1. */
+  /** Every condition that can be at this joint, most probable first; the probabilities sum to 1. */
   conditions: readonly Probable<ConditionId>[];
   /** What may hold beside the condition, most probable first; each probability stands alone. */
   besides: readonly Probable<BesideId>[];
-  /** Every cause, most probable first; the probabilities sum to 1. */
+  /** Every cause that can be at this joint, most probable first; the probabilities sum to 1. */
   causes: readonly Probable<CauseId>[];
   /** What to do: the admissible action of least expected loss. */
   action: ActionId;
-  /** Every action, cheapest first. */
+  /** Every action that makes sense at this joint, cheapest first. */
   actions: readonly PricedAction[];
   /** True: not to be ridden until the action is done and checked. */
   doNotRide: boolean;
+  /** What keeps the repair from failing as the joint did; empty while the action is no repair. */
+  repairNeeds: readonly RepairNeed[];
+  /** Whether the spindle is still good, whatever became of the arm. */
+  spindleStillGood: SpindleVerdict;
   /** Checks worth their time, best gain per minute first; empty when none would change the action. */
   nextChecks: readonly NextCheck[];
   /** What each observation says about the leading condition, heaviest first. */

@@ -4,27 +4,50 @@ import {
   type DiagnoseInput,
   type JointId,
   listChecks,
+  listJoints,
   type Measurements,
   type Observations,
   type OutcomeId,
 } from '@spindlewright/diagnosis';
 import fc from 'fast-check';
 
-const JOINTS: JointId[] = ['square-taper', 'square-taper-jis', 'square-taper-iso'];
+/** Every joint that can be diagnosed. */
+export const JOINTS: readonly JointId[] = listJoints().flatMap(({ id, modelled }) => (modelled ? [id as JointId] : []));
 
-/** Outcomes of each check that applies to the square taper. */
-export const outcomesByCheck: ReadonlyMap<CheckId, readonly OutcomeId[]> = new Map(
-  listChecks('square-taper').map((check) => [check.id, check.outcomes.map((outcome) => outcome.id)]),
-);
+/** One joint of each family, with readings as exact as the family has them. */
+export const FAMILY_JOINTS = [
+  'square-taper-jis',
+  'spline-10',
+  'spline-8-long',
+  'spline-48',
+  'face-spline',
+  'through-spindle-24',
+  'cottered-inch',
+  'one-piece',
+] as const satisfies readonly JointId[];
+
+const known = new Map<JointId, ReadonlyMap<CheckId, readonly OutcomeId[]>>();
+
+/** Outcomes of each check that applies to a joint. */
+export function outcomesByCheck(joint: JointId): ReadonlyMap<CheckId, readonly OutcomeId[]> {
+  const found =
+    known.get(joint) ??
+    new Map(listChecks(joint).map((check) => [check.id, check.outcomes.map((outcome) => outcome.id)]));
+  known.set(joint, found);
+  return found;
+}
 
 const answers = fc.record(
   Object.fromEntries(
-    [...outcomesByCheck].map(([check, outcomes]) => [
-      check,
-      check === 'history'
-        ? fc.oneof(fc.constantFrom(...outcomes), fc.uniqueArray(fc.constantFrom(...outcomes, 'unknown')))
-        : fc.constantFrom(...outcomes, 'unclear', 'not-checked', 'unknown'),
-    ]),
+    listChecks().map(({ id: check, outcomes: described }) => {
+      const outcomes = described.map((outcome) => outcome.id);
+      return [
+        check,
+        check === 'history'
+          ? fc.oneof(fc.constantFrom(...outcomes), fc.uniqueArray(fc.constantFrom(...outcomes, 'unknown')))
+          : fc.constantFrom(...outcomes, 'unclear', 'not-checked', 'unknown'),
+      ];
+    }),
   ),
   { requiredKeys: [] },
 ) as fc.Arbitrary<Observations>;

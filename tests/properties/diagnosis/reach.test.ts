@@ -2,8 +2,8 @@
 import {
   type ActionId,
   type CheckId,
-  type ConditionId,
   diagnose,
+  type JointId,
   listActions,
   listChecks,
   listConditions,
@@ -11,30 +11,26 @@ import {
 } from '@spindlewright/diagnosis';
 import { listCauses, listLikelihoods } from '@spindlewright/diagnosis/data';
 import { describe, expect, it, vi } from 'vitest';
-import { outcomesByCheck } from './generators.ts';
+import { FAMILY_JOINTS, outcomesByCheck } from './generators.ts';
 
 // A hundred cases a property, on a machine that may be busy.
 vi.setConfig({ testTimeout: 60_000 });
 
-const joint = 'square-taper' as const;
-const probabilityOf = (observations: Observations, id: string): number => {
+const probabilityOf = (joint: JointId, observations: Observations, id: string): number => {
   const result = diagnose({ joint, observations });
   return [...result.conditions, ...result.besides].find((entry) => entry.id === id)?.probability ?? 0;
 };
 
 /** Adds the answer that favours a condition most, up to four of them. */
-function pursue(id: ConditionId | 'bearing-worn' | 'noise-elsewhere'): {
-  observations: Observations;
-  probability: number;
-} {
+function pursue(joint: JointId, id: string): { observations: Observations; probability: number } {
   let observations: Observations = {};
-  let probability = probabilityOf(observations, id);
+  let probability = probabilityOf(joint, observations, id);
   for (let step = 0; step < 4 && probability <= 0.8; step++) {
     let better = observations;
-    for (const [check, outcomes] of outcomesByCheck) {
+    for (const [check, outcomes] of outcomesByCheck(joint)) {
       for (const outcome of observations[check] === undefined ? outcomes : []) {
         const tried = { ...observations, [check]: outcome } as Observations;
-        const p = probabilityOf(tried, id);
+        const p = probabilityOf(joint, tried, id);
         if (p > probability) {
           probability = p;
           better = tried;
@@ -46,9 +42,21 @@ function pursue(id: ConditionId | 'bearing-worn' | 'noise-elsewhere'): {
   return { observations, probability };
 }
 
+/** A condition or what holds beside it, at each family that can have it. */
+const places = FAMILY_JOINTS.flatMap((joint) => listConditions(joint).map(({ id }) => [joint, id] as const));
+
 describe('reach', () => {
-  it.each(listConditions().map(({ id }) => id))('some answers bring %s above 0.8', (id) => {
-    expect(pursue(id).probability).toBeGreaterThan(0.8);
+  it.each(places)('%s: some answers bring %s above 0.8', (joint, id) => {
+    const { probability, observations } = pursue(joint, id);
+    expect(probability, JSON.stringify(observations)).toBeGreaterThan(0.8);
+  });
+
+  it('every condition is one of some family, and each family has one that leads to each of its actions', () => {
+    expect(new Set(places.map(([, id]) => id))).toEqual(new Set(listConditions().map(({ id }) => id)));
+    for (const joint of FAMILY_JOINTS) {
+      const offered = diagnose({ joint, observations: {} }).actions.map(({ id }) => id);
+      for (const { id, action } of listConditions(joint)) expect(offered, `${joint} ${id}`).toContain(action);
+    }
   });
 
   const reached: Record<ActionId, Observations> = {
@@ -113,13 +121,16 @@ describe('reach', () => {
     },
   };
   it.each(listActions().map(({ id }) => id))('some answers lead to %s', (id) => {
-    expect(diagnose({ joint, observations: reached[id] }).action).toBe(id);
+    expect(diagnose({ joint: 'square-taper', observations: reached[id] }).action).toBe(id);
   });
 
-  it.each([...outcomesByCheck.keys()])('%s moves at least two conditions or what holds beside them', (check) => {
+  const checks = FAMILY_JOINTS.flatMap((joint) =>
+    [...outcomesByCheck(joint).keys()].map((check) => [joint, check] as const),
+  );
+  it.each(checks)('%s: %s moves at least two conditions or what holds beside them', (joint, check) => {
     const base = diagnose({ joint, observations: {} });
     const moved = new Set<string>();
-    for (const outcome of outcomesByCheck.get(check) ?? []) {
+    for (const outcome of outcomesByCheck(joint).get(check) ?? []) {
       const result = diagnose({ joint, observations: { [check]: outcome } as Observations });
       for (const { id, probability } of [...result.conditions, ...result.besides]) {
         const before = [...base.conditions, ...base.besides].find((entry) => entry.id === id)?.probability ?? 0;
@@ -131,9 +142,9 @@ describe('reach', () => {
     expect(moved.size).toBeGreaterThanOrEqual(single.includes(check) ? 1 : 2);
   });
 
-  it('no likelihood is 0 or 1, rows are complete and sum to 1', () => {
+  it.each(FAMILY_JOINTS)('%s: no likelihood is 0 or 1, rows are complete and sum to 1', (joint) => {
     const rows = new Map<string, number>();
-    for (const { check, condition, spindleToo, cause, probability } of listLikelihoods()) {
+    for (const { check, condition, spindleToo, cause, probability } of listLikelihoods(joint)) {
       expect(probability > 0 && probability < 1).toBe(true);
       if (check === 'history') continue;
       const row = `${check}/${condition}/${spindleToo}/${cause}`;
@@ -141,15 +152,16 @@ describe('reach', () => {
     }
     for (const [row, total] of rows) expect(total, row).toBeCloseTo(1, 12);
     for (const check of listChecks(joint).filter(({ id }) => id !== 'history')) {
-      for (const { id, beside } of listConditions()) {
-        if (!beside) expect(rows.has(`${check.id}/${id}/false/any`), `${check.id}/${id}`).toBe(true);
+      for (const { id, beside } of listConditions(joint)) {
+        const row = [false, true].some((spindleToo) => rows.has(`${check.id}/${id}/${spindleToo}/any`));
+        if (!beside) expect(row, `${check.id}/${id}`).toBe(true);
       }
     }
   });
 
-  it('every condition is led to by some cause, and only a sound joint has none', () => {
-    const pairs = listCauses();
-    for (const { id, beside } of listConditions()) {
+  it.each(FAMILY_JOINTS)('%s: every condition is led to by some cause, and only a sound joint has none', (joint) => {
+    const pairs = listCauses({ joint });
+    for (const { id, beside } of listConditions(joint)) {
       if (!beside)
         expect(
           pairs.some(({ condition }) => condition === id),

@@ -98,6 +98,7 @@ describe('every result', () => {
         if (!['ride', 'look-elsewhere', 'service-bearing'].includes(result.action)) expect(result.doNotRide).toBe(true);
         if (unsafe > 0.0100001) expect(result.doNotRide).toBe(true);
         if (result.contradictions.length > 0) expect(result.doNotRide).toBe(true);
+        // A crack or an arm that moves, also where the joint has no such place: then it is another joint.
         if (input.observations['bore-flats'] === 'cracked') expect(result.doNotRide).toBe(true);
         if (input.observations['play-at-arm'] === 'arm-moves-on-spindle') expect(result.doNotRide).toBe(true);
         if (result.doNotRide) expect(result.action).not.toBe('ride');

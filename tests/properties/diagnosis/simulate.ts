@@ -1,5 +1,5 @@
 // Draws true states and answers from the published data of the package, independently of how its core reads them.
-import type { CheckId, DiagnoseInput, Observations, OutcomeId } from '@spindlewright/diagnosis';
+import type { CheckId, DiagnoseInput, JointId, Observations, OutcomeId } from '@spindlewright/diagnosis';
 import {
   type LikelihoodRecord,
   listBesideSigns,
@@ -32,20 +32,27 @@ const draw = <T>(items: readonly T[], weight: (item: T) => number, random: () =>
   return last;
 };
 
-/** A sampler over the data; `change` gives the number to use for a likelihood record. */
-export function createSampler(random: () => number, change: Change = (record) => record.probability): () => Simulated {
-  const pairs = listCauses();
-  const signs = listBesideSigns();
+/** What a sampler draws from: the data of a joint, every check with a chance; `change` gives the number of a record. */
+export interface Source {
+  joint?: JointId;
+  change?: Change;
+  /** Share of the checks that are answered. */
+  asked?: number;
+  /** Share of the answers that are readings, where there is one. */
+  read?: number;
+}
+
+/** A sampler over the data. */
+export function createSampler(random: () => number, source: Source = {}): () => Simulated {
+  const { joint = 'square-taper-jis', change = (record) => record.probability, asked = 0.3, read = 0.3 } = source;
+  const pairs = listCauses({ joint });
+  const signs = listBesideSigns(joint);
   const rows = new Map<string, LikelihoodRecord[]>();
-  for (const record of listLikelihoods()) {
+  for (const record of listLikelihoods(joint)) {
     const key = `${record.check}/${record.condition}/${record.spindleToo}/${record.cause}`;
     rows.set(key, [...(rows.get(key) ?? []), record]);
   }
-  const rules = new Map(
-    listReadingRules()
-      .filter(({ joint }) => joint === 'square-taper-jis')
-      .map((rule) => [`${rule.check}/${rule.outcome}`, rule]),
-  );
+  const rules = new Map(listReadingRules(joint).map((rule) => [`${rule.check}/${rule.outcome}`, rule]));
   const signed: string[] = ['endGapMm', 'shoulderGapMm'];
   const prior = (beside: string): number => signs.find((sign) => sign.beside === beside)?.priorProbability ?? 0;
 
@@ -70,7 +77,7 @@ export function createSampler(random: () => number, change: Change = (record) =>
     const historyOf = (): OutcomeId[] => {
       const count = random() < 0.7 ? 1 : 2;
       for (;;) {
-        const told = (outcomesByCheck.get('history') ?? []).filter((outcome) => {
+        const told = (outcomesByCheck(joint).get('history') ?? []).filter((outcome) => {
           const byCause = rows.get(`history/any/false/${cause}`)?.find((record) => record.outcome === outcome);
           const special = rows.get(`history/${kind}/any`)?.find((record) => record.outcome === outcome);
           return random() < Math.max(...[byCause, special].flatMap((record) => (record ? [change(record)] : [])));
@@ -80,8 +87,8 @@ export function createSampler(random: () => number, change: Change = (record) =>
     };
     const observations: Record<string, unknown> = {};
     const measurements: Record<string, unknown> = {};
-    for (const check of outcomesByCheck.keys()) {
-      if (random() > 0.3) continue;
+    for (const check of outcomesByCheck(joint).keys()) {
+      if (random() > asked) continue;
       if (check === 'history') {
         observations[check] = historyOf();
         continue;
@@ -89,7 +96,7 @@ export function createSampler(random: () => number, change: Change = (record) =>
       const outcome = outcomeOf(check);
       const rule = rules.get(`${check}/${outcome}`);
       // A reading instead of a word where the outcome has a band: true value anywhere in it, error by the uncertainty.
-      if (rule !== undefined && random() < 0.3) {
+      if (rule !== undefined && random() < read) {
         const standardUncertainty = rule.standardUncertainty;
         const error = truncatedNormal(random) * standardUncertainty;
         const value = rule.lower + (rule.upper - rule.lower) * random() + error;
@@ -104,7 +111,7 @@ export function createSampler(random: () => number, change: Change = (record) =>
       bearingWorn: present['bearing-worn'],
       noiseElsewhere: present['noise-elsewhere'],
       input: {
-        joint: 'square-taper-jis',
+        joint,
         observations: observations as Observations,
         ...(Object.keys(measurements).length === 0 ? {} : { measurements }),
       } as DiagnoseInput,

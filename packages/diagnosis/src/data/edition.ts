@@ -1,4 +1,4 @@
-import { SQUARE_TAPER } from '../model-data.ts';
+import { EDITION } from '../model.generated.ts';
 
 /** Edition of the likelihoods, as it stands in every result. */
-export const dataEdition: string = SQUARE_TAPER.edition;
+export const dataEdition: string = EDITION;

@@ -1,7 +1,7 @@
+import { checkJoint } from '../check-case.ts';
 import { BESIDES } from '../ids.ts';
-import { SCALE, SQUARE_TAPER } from '../model-data.ts';
-import type { BesideId, CheckId, FrequencyWord } from '../types.ts';
-import { REASONS } from './reasons.ts';
+import type { BesideId, CheckId, FrequencyWord, JointId } from '../types.ts';
+import { familyFor, SCALE } from './rows.ts';
 
 /** How something beside the joint shows at a check. */
 export interface BesideSignRecord {
@@ -40,29 +40,35 @@ export interface BesideSignRecord {
  *
  * Accuracy: judgement.
  *
+ * @param joint - Id of a joint that can be diagnosed; the square taper when left out.
  * @returns One record a sign.
- * @throws Nothing.
+ * @throws {@link DomainError} for a joint that is unknown or not modelled.
  * @example
  * ```ts
  * import { listBesideSigns } from '@spindlewright/diagnosis/data';
  * listBesideSigns()[0]?.id; // => 'bearing-worn/bearing-turning'
  * ```
- * @see The raw file `square-taper.json` of this package.
+ * @see The raw files `families/*.json` of this package.
  */
-export function listBesideSigns(): BesideSignRecord[] {
-  return BESIDES.flatMap((beside) =>
-    SQUARE_TAPER.besides[beside].signs.map(({ check, from, to, share }) => ({
-      id: `${beside}/${check}`,
-      beside,
-      priorProbability: SQUARE_TAPER.besides[beside].prior,
-      check,
-      from,
-      to,
-      word: share,
-      probability: SCALE[share],
-      standing: 'judgement' as const,
-      reason: REASONS[`beside/${beside}`]?.reason ?? '',
-      sources: REASONS[`beside/${beside}`]?.sources ?? [],
-    })),
-  );
+export function listBesideSigns(joint: JointId = 'square-taper'): BesideSignRecord[] {
+  checkJoint('listBesideSigns', joint);
+  const { besides, rows } = familyFor(joint);
+  return BESIDES.flatMap((beside) => {
+    const { prior, signs, reason, sources = [] } = besides[beside];
+    return signs
+      .filter(({ check }) => Object.hasOwn(rows, check))
+      .map(({ check, from, to, share }) => ({
+        id: `${beside}/${check}`,
+        beside,
+        priorProbability: prior,
+        check,
+        from,
+        to,
+        word: share,
+        probability: SCALE[share],
+        standing: 'judgement' as const,
+        reason,
+        sources,
+      }));
+  });
 }

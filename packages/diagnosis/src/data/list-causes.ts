@@ -1,8 +1,9 @@
+import { checkInput } from '@spindlewright/quantity';
+import { checkJoint } from '../check-case.ts';
 import { CAUSES } from '../ids.ts';
-import { causePairs, conditionOf } from '../model.ts';
-import { SQUARE_TAPER } from '../model-data.ts';
-import type { CauseId, ConditionId, Side } from '../types.ts';
-import { REASONS } from './reasons.ts';
+import type { CauseId, ConditionId, JointId, KindId, Side } from '../types.ts';
+import type { SideSource } from './families.ts';
+import { conditionOf, familyFor, SCALE } from './rows.ts';
 
 /** How often a cause is at work and leads to one condition, before anything is looked at. */
 export interface CauseRecord {
@@ -32,34 +33,50 @@ export interface CauseRecord {
  * the factors of the side, and all divided by their sum. Pairs that are not listed cannot be: a condition is named under
  * every cause that may lead to it.
  *
- * Validity: cranks that are brought with a complaint or for a check, square taper.
+ * Validity: cranks that are brought with a complaint or for a check. Priors of a family that leaves causes out are divided by
+ * their sum.
  *
  * Accuracy: judgement; no counted cases are known.
  *
- * @param side - Side of the bicycle; neither in particular when left out.
+ * @param input - `joint`, the square taper when left out; `side` of the bicycle, neither in particular when left out.
  * @returns One record a pair, in the order of the causes.
- * @throws Nothing.
+ * @throws {@link DomainError} for a joint that is unknown or not modelled and an unknown side.
  * @example
  * ```ts
  * import { listCauses } from '@spindlewright/diagnosis/data';
- * const all = listCauses().reduce((sum, record) => sum + record.probability, 0);
+ * const all = listCauses({ joint: 'spline-10' }).reduce((sum, record) => sum + record.probability, 0);
  * all.toFixed(9); // => '1.000000000'
  * ```
- * @see The raw files `square-taper.json` and `square-taper-reasons.json` of this package.
+ * @see The raw files `families/*.json` of this package.
  */
-export function listCauses(side?: Side): CauseRecord[] {
-  return causePairs(SQUARE_TAPER, side)
-    .map(
-      ({ causeId, kindId, probability }): CauseRecord => ({
-        id: `${causeId}/${kindId}`,
-        cause: causeId,
-        condition: conditionOf(kindId),
-        spindleToo: conditionOf(kindId) !== kindId,
-        probability,
+export function listCauses(input: { joint?: JointId; side?: Side } = {}): CauseRecord[] {
+  const where = 'listCauses';
+  const { joint = 'square-taper', side } = input;
+  checkJoint(where, joint);
+  checkInput({ where, value: side === undefined ? {} : { side }, fields: { side: SIDE } });
+  const family = familyFor(joint);
+  const tilt: Pick<SideSource, 'causes' | 'conditions'> =
+    side === undefined ? { causes: {}, conditions: {} } : family.sides[side];
+  const records = CAUSES.flatMap((cause) => {
+    const entry = family.causes[cause];
+    if (entry === undefined) return [];
+    const words = Object.entries(entry.conditions) as [KindId, keyof typeof SCALE][];
+    const sum = words.reduce((total, [, word]) => total + SCALE[word], 0);
+    return words.map(
+      ([kind, word]): CauseRecord => ({
+        id: `${cause}/${kind}`,
+        cause,
+        condition: conditionOf(kind),
+        spindleToo: conditionOf(kind) !== kind,
+        probability: (entry.prior * (tilt.causes[cause] ?? 1) * (tilt.conditions[kind] ?? 1) * SCALE[word]) / sum,
         standing: 'judgement',
-        reason: REASONS[`cause/${causeId}`]?.reason ?? '',
-        sources: REASONS[`cause/${causeId}`]?.sources ?? [],
+        reason: entry.reason,
+        sources: entry.sources ?? [],
       }),
-    )
-    .sort((a, b) => CAUSES.indexOf(a.cause) - CAUSES.indexOf(b.cause));
+    );
+  });
+  const total = records.reduce((sum, { probability }) => sum + probability, 0);
+  return records.map((record) => ({ ...record, probability: record.probability / total }));
 }
+
+const SIDE = { type: 'choice', values: ['drive', 'non-drive'], optional: true } as const;

@@ -1,6 +1,6 @@
-import { SCALE } from '../model-data.ts';
 import type { FrequencyWord } from '../types.ts';
 import { SCALE_REASON } from './reasons.ts';
+import { SCALE } from './rows.ts';
 
 /** A word of the frequency scale with its number. */
 export interface FrequencyWordRecord {

@@ -1,13 +1,15 @@
-import { CAUSES, CHECK_OUTCOMES, KINDS } from '../ids.ts';
-import { conditionOf, outcomeRow, rowKey } from '../model.ts';
-import { type KindId, SCALE, SQUARE_TAPER } from '../model-data.ts';
-import type { CauseId, CheckId, ConditionId, FrequencyWord, OutcomeId } from '../types.ts';
-import { REASONS } from './reasons.ts';
+import { checkJoint } from '../check-case.ts';
+import { CAUSES, CHECK_OUTCOMES } from '../ids.ts';
+import type { CauseId, CheckId, ConditionId, FamilyId, FrequencyWord, JointId, KindId, OutcomeId } from '../types.ts';
+import type { Reasoned, ResolvedFamily } from './families.ts';
+import { conditionOf, familyFor, kindsOf, outcomeRow, rowFor, rowKey, SCALE } from './rows.ts';
 
 /** How often one outcome is seen under one condition. */
 export interface LikelihoodRecord {
-  /** Stable id: check, outcome, condition and cause joined by slashes. */
+  /** Stable id within the family of the joint: check, outcome, condition and cause joined by slashes. */
   id: string;
+  /** The family that the row is written down for: that of the joint, or one that it takes the row over from. */
+  family: FamilyId;
   /** The check. */
   check: CheckId;
   /** The outcome. */
@@ -31,7 +33,7 @@ export interface LikelihoodRecord {
 }
 
 /**
- * Lists every likelihood of the model, complete: each outcome of each check under each condition.
+ * Lists every likelihood of one joint, complete: each outcome of each check under each condition.
  *
  * @remarks
  * Formula: P(outcome) = number of its word / sum over the outcomes of the row. An outcome that a row does not name has
@@ -39,12 +41,14 @@ export interface LikelihoodRecord {
  * that before the default of the check. History: each word is told independently with its number; of cause and condition
  * the larger counts; the number of words told says nothing.
  *
- * Validity: the square taper, without what holds beside the joint (see `listBesideSigns`).
+ * Validity: joints that can be diagnosed, without what holds beside the joint (see `listBesideSigns`). What a family takes
+ * over from another one says so in `family`.
  *
  * Accuracy: judgement throughout; sources give the direction, never the number.
  *
+ * @param joint - Id of a joint that can be diagnosed; the square taper when left out.
  * @returns The records in the order of checks, conditions, causes and outcomes.
- * @throws Nothing.
+ * @throws {@link DomainError} for a joint that is unknown or not modelled.
  * @example
  * ```ts
  * import { listLikelihoods } from '@spindlewright/diagnosis/data';
@@ -52,55 +56,61 @@ export interface LikelihoodRecord {
  * record?.word; // => 'almost-always'
  * record?.sources[0]; // => 'service-manual-page-16'
  * ```
- * @see The raw files `square-taper.json`, `square-taper-reasons.json` and `likelihoods.csv` of this package.
+ * @see The raw files `families/*.json` and `likelihoods/*.csv` of this package.
  */
-export function listLikelihoods(): LikelihoodRecord[] {
-  const checks = (Object.keys(CHECK_OUTCOMES) as CheckId[]).filter((check) => Object.hasOwn(SQUARE_TAPER.rows, check));
+export function listLikelihoods(joint: JointId = 'square-taper'): LikelihoodRecord[] {
+  checkJoint('listLikelihoods', joint);
+  const family = familyFor(joint);
+  const checks = (Object.keys(CHECK_OUTCOMES) as CheckId[]).filter((check) => Object.hasOwn(family.rows, check));
   return [
     ...checks.flatMap((check) =>
-      KINDS.flatMap((kind) => causesOf(check, kind).flatMap((cause) => rowRecords(check, kind, cause))),
+      kindsOf(family).flatMap((kind) =>
+        causesOf(family, check, kind).flatMap((cause) => rowRecords(family, check, kind, cause)),
+      ),
     ),
-    ...historyRecords(),
+    ...historyRecords(family),
   ];
 }
 
 /** `any`, then each cause that has a row of its own and can lead to the condition. */
-function causesOf(check: CheckId, kind: KindId): (CauseId | 'any')[] {
-  const plain = rowKey(SQUARE_TAPER, check, 'any', kind);
+function causesOf(family: ResolvedFamily, check: CheckId, kind: KindId): (CauseId | 'any')[] {
+  const plain = rowKey(family, check, 'any', kind);
   const own = CAUSES.filter(
-    (cause) =>
-      rowKey(SQUARE_TAPER, check, cause, kind) !== plain && SQUARE_TAPER.causes[cause].conditions[kind] !== undefined,
+    (cause) => rowKey(family, check, cause, kind) !== plain && family.causes[cause]?.conditions[kind] !== undefined,
   );
   return ['any', ...own];
 }
 
-function rowRecords(check: CheckId, kind: KindId, cause: CauseId | 'any'): LikelihoodRecord[] {
-  const key = rowKey(SQUARE_TAPER, check, cause, kind);
-  const probabilities = outcomeRow(SQUARE_TAPER, check, cause, kind);
+function rowRecords(family: ResolvedFamily, check: CheckId, kind: KindId, cause: CauseId | 'any'): LikelihoodRecord[] {
+  const row = rowFor(family, check, cause, kind);
+  const probabilities = outcomeRow(check, row);
   return CHECK_OUTCOMES[check].map((outcome) => ({
     id: `${check}/${outcome}/${kind}/${cause}`,
+    family: row.from,
     check,
     outcome,
     condition: conditionOf(kind),
     spindleToo: conditionOf(kind) !== kind,
     cause,
-    word: SQUARE_TAPER.rows[check]?.[key]?.[outcome] ?? 'never-say-never',
+    word: row.words[outcome] ?? 'never-say-never',
     probability: probabilities[outcome] ?? 0,
     standing: 'judgement',
-    ...reasonOf(`${check}: ${key}`),
+    ...reasonOf(row),
   }));
 }
 
-function historyRecords(): LikelihoodRecord[] {
-  const { history } = SQUARE_TAPER;
+function historyRecords(family: ResolvedFamily): LikelihoodRecord[] {
+  const { history } = family;
   const record = (
     outcome: OutcomeId,
     kind: KindId | 'any',
     cause: CauseId | 'any',
     word: FrequencyWord,
-    reasonId: string,
+    why: Reasoned,
   ): LikelihoodRecord => ({
     id: `history/${outcome}/${kind}/${cause}`,
+    // Told in the same words whatever the joint: every family takes the history over from the base.
+    family: 'square-taper',
     check: 'history',
     outcome,
     condition: kind === 'any' ? kind : conditionOf(kind),
@@ -109,26 +119,28 @@ function historyRecords(): LikelihoodRecord[] {
     word,
     probability: SCALE[word],
     standing: 'judgement',
-    ...reasonOf(reasonId),
+    ...reasonOf(why),
   });
   return [
-    ...CAUSES.flatMap((cause) =>
+    ...CAUSES.filter((cause) => family.causes[cause] !== undefined).flatMap((cause) =>
       CHECK_OUTCOMES.history.map((outcome) => {
-        const own = history.causes[cause]?.[outcome];
-        const reasonId = own === undefined ? 'history/default' : `history/${cause}`;
-        return record(outcome, 'any', cause, own ?? history.default[outcome], reasonId);
+        const own = history.causes[cause];
+        const word = own?.words[outcome];
+        const why = own === undefined || word === undefined ? history.default : own;
+        return record(outcome, 'any', cause, word ?? history.default.words[outcome], why);
       }),
     ),
-    ...KINDS.flatMap((kind) =>
-      CHECK_OUTCOMES.history.flatMap((outcome) => {
-        const word = history.conditions[kind]?.[outcome];
-        return word === undefined ? [] : [record(outcome, kind, 'any', word, `history/${kind}`)];
-      }),
-    ),
+    ...kindsOf(family).flatMap((kind) => {
+      const special = history.conditions[kind];
+      return CHECK_OUTCOMES.history.flatMap((outcome) => {
+        const word = special?.words[outcome];
+        return special === undefined || word === undefined ? [] : [record(outcome, kind, 'any', word, special)];
+      });
+    }),
   ];
 }
 
-const reasonOf = (id: string): { reason: string; sources: readonly string[] } => ({
-  reason: REASONS[id]?.reason ?? '',
-  sources: REASONS[id]?.sources ?? [],
+const reasonOf = ({ reason, sources = [] }: Reasoned): { reason: string; sources: readonly string[] } => ({
+  reason,
+  sources,
 });

@@ -1,8 +1,9 @@
-import { ACTIONS, BESIDES, KINDS } from '../ids.ts';
-import { conditionOf } from '../model.ts';
-import { jointLoss, LOSSES } from '../model-data.ts';
-import type { ActionId, BesideId, ConditionId } from '../types.ts';
+import lossFile from '../../data/losses.json' with { type: 'json' };
+import { checkJoint } from '../check-case.ts';
+import { ACTIONS, BESIDES } from '../ids.ts';
+import type { ActionId, BesideId, ConditionId, JointId } from '../types.ts';
 import { LOSS_REASONS } from './reasons.ts';
+import { conditionOf, familyFor, kindsOf } from './rows.ts';
 
 /** What an action costs when a condition holds. */
 export interface LossRecord {
@@ -36,36 +37,47 @@ export interface LossRecord {
  * Accuracy: judgement. One unit is a minute of workshop time, parts and risk turned into such minutes; riding an unsafe
  * joint costs 1500, more than ten times any needless work or part.
  *
+ * @param joint - Id of a joint that can be diagnosed; the square taper when left out.
  * @returns One record for each action and condition.
- * @throws Nothing.
+ * @throws {@link DomainError} for a joint that is unknown or not modelled.
  * @example
  * ```ts
  * import { listLosses } from '@spindlewright/diagnosis/data';
  * listLosses().find(({ id }) => id === 'ride/bore-deformed')?.lossMinutes; // => 1500
  * ```
- * @see The raw files `losses.json` and `losses-reasons.json` of this package.
+ * @see The raw files `losses.json`, `losses-reasons.json` and `families/*.json` of this package.
  */
-export function listLosses(): LossRecord[] {
-  return ACTIONS.flatMap((action) => [
-    ...KINDS.map((kind) => ({
-      id: `${action}/${kind}`,
-      action,
-      condition: conditionOf(kind),
-      spindleToo: conditionOf(kind) !== kind,
-      lossMinutes: jointLoss(action, kind),
-      needlessMinutes: 0,
-      standing: 'judgement' as const,
-      reason: LOSS_REASONS.actions[action],
-    })),
-    ...BESIDES.map((beside) => ({
-      id: `${action}/${beside}`,
-      action,
-      condition: beside,
-      spindleToo: false,
-      lossMinutes: LOSSES.besides[beside].cured.includes(action) ? 0 : LOSSES.besides[beside].left,
-      needlessMinutes: LOSSES.besides[beside].needless[action] ?? 0,
-      standing: 'judgement' as const,
-      reason: LOSS_REASONS.besides[beside],
-    })),
-  ]);
+export function listLosses(joint: JointId = 'square-taper'): LossRecord[] {
+  checkJoint('listLosses', joint);
+  const family = familyFor(joint);
+  return ACTIONS.filter((action) => !family.noActions.includes(action)).flatMap((action) => {
+    const common = lossFile.actions[action].joint;
+    const known: Readonly<Record<string, number>> = { ...common, ...family.losses[action] };
+    return [
+      ...kindsOf(family).map((kind) => ({
+        id: `${action}/${kind}`,
+        action,
+        condition: conditionOf(kind),
+        spindleToo: conditionOf(kind) !== kind,
+        lossMinutes: known[kind] ?? common.default,
+        needlessMinutes: 0,
+        standing: 'judgement' as const,
+        reason: LOSS_REASONS.actions[action],
+      })),
+      ...BESIDES.map((beside) => {
+        const { left, cured, needless } = lossFile.besides[beside];
+        const spared: Readonly<Record<string, number>> = needless;
+        return {
+          id: `${action}/${beside}`,
+          action,
+          condition: beside,
+          spindleToo: false,
+          lossMinutes: cured.includes(action) ? 0 : left,
+          needlessMinutes: spared[action] ?? 0,
+          standing: 'judgement' as const,
+          reason: LOSS_REASONS.besides[beside],
+        };
+      }),
+    ];
+  });
 }

@@ -1,6 +1,8 @@
-import { SQUARE_TAPER } from '../model-data.ts';
+import readingFile from '../../data/readings.json' with { type: 'json' };
+import { checkJoint } from '../check-case.ts';
+import { MEASUREMENTS, MODELLED_JOINTS } from '../ids.ts';
 import type { CheckId, JointId, MeasurementId } from '../types.ts';
-import { REASONS } from './reasons.ts';
+import { familyFor } from './rows.ts';
 
 /** How a reading is taken for the outcomes of a check. */
 export interface ReadingRuleRecord {
@@ -37,36 +39,41 @@ export interface ReadingRuleRecord {
  * Formula: L(reading | outcome) = share of the reading's distribution inside the band / width of the band, in all but a
  * `never-say-never` share of the cases, in which the reading is a slip of any size.
  *
- * Validity: bands may overlap; an outcome without a band (no bolt, no torque) is left to the slips.
+ * Validity: a reading without a record says nothing at that joint. Bands may overlap; an outcome without a band (no bolt, no torque) is left to the slips.
  *
  * Accuracy: judgement; edges are soft by the uncertainty of the reading.
  *
+ * @param joint - Id of a joint that can be diagnosed; every one of them when left out.
  * @returns One record for each reading, outcome and joint.
- * @throws Nothing.
+ * @throws {@link DomainError} for a joint that is unknown or not modelled.
  * @example
  * ```ts
  * import { listReadingRules } from '@spindlewright/diagnosis/data';
  * listReadingRules().find(({ id }) => id === 'endGapMm/flush/square-taper-jis')?.upper; // => 0.3
  * ```
- * @see The raw file `square-taper.json` of this package.
+ * @see The raw files `families/*.json` and `readings.json` of this package.
  */
-export function listReadingRules(): ReadingRuleRecord[] {
-  return SQUARE_TAPER.readings.flatMap((rule) =>
-    SQUARE_TAPER.joints.flatMap((joint) =>
-      Object.entries(rule.byJoint?.[joint] ?? rule.bands).map(([outcome, [lower, upper]]) => ({
-        id: `${rule.measurement}/${outcome}/${joint}`,
-        measurement: rule.measurement,
-        check: rule.check,
+export function listReadingRules(joint?: JointId): ReadingRuleRecord[] {
+  if (joint !== undefined) checkJoint('listReadingRules', joint);
+  return MEASUREMENTS.flatMap((measurement) =>
+    (joint === undefined ? MODELLED_JOINTS : [joint]).flatMap((id) => {
+      const own = familyFor(id).readings[measurement];
+      const common = readingFile.readings.find((entry) => entry.measurement === measurement);
+      if (own === undefined || common === undefined) return [];
+      return Object.entries(own.byJoint?.[id] ?? own.bands).map(([outcome, [lower, upper]]) => ({
+        id: `${measurement}/${outcome}/${id}`,
+        measurement,
+        check: common.check as CheckId,
         outcome,
-        joint,
-        unit: rule.unit,
+        joint: id,
+        unit: common.unit,
         lower,
         upper,
-        standardUncertainty: rule.usualUncertainty,
+        standardUncertainty: common.usualUncertainty,
         standing: 'judgement' as const,
-        reason: REASONS[`reading/${rule.measurement}`]?.reason ?? '',
-        sources: REASONS[`reading/${rule.measurement}`]?.sources ?? [],
-      })),
-    ),
+        reason: own.reason,
+        sources: own.sources ?? [],
+      }));
+    }),
   );
 }

@@ -1,10 +1,6 @@
 import lossReasons from '../../data/losses-reasons.json' with { type: 'json' };
 import scaleReasons from '../../data/scale-reasons.json' with { type: 'json' };
-import taperReasons from '../../data/square-taper-reasons.json' with { type: 'json' };
 import type { ActionId, BesideId } from '../types.ts';
-
-/** Why a number of the model is as it is, and which sources point that way. */
-export const REASONS = taperReasons as Readonly<Record<string, { reason: string; sources?: readonly string[] }>>;
 
 /** Why the losses are as they are. */
 export const LOSS_REASONS = lossReasons as {

@@ -1,6 +1,7 @@
 import type { Messages } from '@spindlewright/quantity';
 import { messages as findings } from './findings.ts';
+import { sides } from './sides.ts';
 import { words } from './words.ts';
 
 /** English templates of every finding, question, answer and sentence of this package, by code. */
-export const messages: Messages = { ...findings, ...words };
+export const messages: Messages = { ...findings, ...sides, ...words };
