@@ -45,7 +45,7 @@ export function pressFindings(input: {
   if (state.closingMm > 0) {
     const boreIsSteeper = joint.arm.faceAngleDeg.nominal > joint.spindle.faceAngleDeg.nominal;
     const end = boreIsSteeper ? 'end of the spindle' : 'mouth of the bore';
-    say('angles-differ', 'caution', { end, closingMm: state.closingMm / 2 }, 'arm.faceAngleDeg');
+    say('angles-differ', 'caution', { end, closingMm: outcome.closingMm }, 'arm.faceAngleDeg');
   }
   for (const [quantity, value, [lower, upper]] of fitChecks(state)) {
     if (value < lower || value > upper) say('outside-fit-range', 'caution', { quantity, value, lower, upper });

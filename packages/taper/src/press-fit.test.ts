@@ -199,12 +199,15 @@ describe('pressFit', () => {
       faceAngleDeg,
       acrossFlatsAtMouthMm: 12.6 + 28 * Math.tan((Math.max(2, faceAngleDeg) * Math.PI) / 180),
     });
-    const level = pressFit(input).travelMm ?? 0;
-    const travel = (degrees: number): number => pressFit({ ...input, arm: bore(degrees) }).travelMm ?? 0;
-    // Fully closed, half of L |tan s - tan a|/tan s comes on top.
-    const half = (7 * (Math.tan((2.05 * Math.PI) / 180) - TAN2)) / TAN2;
-    expect(travel(2.05) - level).toBeCloseTo(half, 9);
-    expect(travel(1.95) - level).toBeCloseTo(half, 3);
+    const travel = (degrees: number, more: Partial<ArmShape> = {}): number =>
+      pressFit({ ...input, arm: { ...bore(degrees), ...more } }).travelMm ?? 0;
+    // Without a collar the closed contact is that of parallel faces plus an even tilt, which by its antisymmetry takes no
+    // force: half of L |tan s - tan a|/tan s comes on top. On the steeper bore the spindle's end is wedged sooner.
+    const plain = { boreLengthMm: 14 };
+    const tangent = (degrees: number): number => Math.tan((degrees * Math.PI) / 180) / TAN2;
+    expect(travel(1.95, plain) - travel(2, plain)).toBeCloseTo(7 * (1 - tangent(1.95)), 9);
+    expect(travel(2.05, plain) * tangent(2.05) - travel(2, plain)).toBeCloseTo(7 * (tangent(2.05) - 1), 9);
+    expect(travel(1.5)).toBeGreaterThan(travel(1.8));
     expect(travel(2.3)).toBeGreaterThan(travel(2.1));
     expect(codes(pressFit({ ...input, arm: bore(2.05) }))).toContain('angles-differ');
   });

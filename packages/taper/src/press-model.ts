@@ -1,3 +1,5 @@
+import { closingTravel } from './angle-contact.ts';
+import { falsePosition } from './false-position.ts';
 import { plasticRing } from './plastic-ring.ts';
 import type { Compliance, Material } from './shapes.ts';
 
@@ -17,6 +19,8 @@ export interface PressState {
   growthMm: number;
   /** Travel over which a difference of the face angles closes; 0 for equal angles. */
   closingMm: number;
+  /** Tangent of the bore's angle over that of the spindle: below 1 first contact is at the mouth of the bore. */
+  tangentRatio: number;
   bossDiameterMm: number;
   boreCornerRadiusMm: number;
   spindle: Material;
@@ -39,6 +43,8 @@ export interface PressOutcome {
   travelMm: { lower: number; nominal: number; upper: number };
   /** Travel with equal angles and without yield. */
   elasticMm: number;
+  /** What unequal angles add to the travel. */
+  closingMm: number;
 }
 
 /** Range of the fit of the compliance factors: boss over across flats, flat width and fillet over across flats. */
@@ -73,6 +79,9 @@ const LONGEST_COLLAR_RATIO = 0.183;
 // The fit of the corner stress ends at a boss of 24 mm on 13 mm across flats; its pole lies at 1.45.
 const THINNEST_STRESSED_RATIO = 1.845;
 
+// What unequal angles add to the travel, over what it comes to in the rows.
+const CLOSING_SCALE = [0.9, 1.1] as const;
+
 const clamp = (value: number, [low, high]: readonly [number, number]): number => Math.min(high, Math.max(low, value));
 
 /** Solves the press at one corner; undefined when there is nothing to press on. @internal */
@@ -85,9 +94,9 @@ export function solvePress(state: PressState): PressOutcome | undefined {
   const pressureMPa = normalForceN / (flatWidthMm * engagedLengthMm);
   const fitted = compliance.startsWith('fitted');
   const factors = fitted ? fittedFactors(state, bossRatio) : ringFactors(state, bossRatio);
-  const stiffness = (growthMm: number): number => {
+  const stiffness = (growthMm: number, freeMm = state.collarMm): number => {
     const lengthMm = engagedLengthMm + growthMm;
-    const collarMm = fitted ? effectiveCollar(state.collarMm - growthMm, acrossFlatsMm) : 0;
+    const collarMm = fitted ? effectiveCollar(Math.max(0, freeMm - growthMm), acrossFlatsMm) : 0;
     const give =
       (acrossFlatsMm / 2000) *
       ((factors.armFactor * lengthMm) / (lengthMm + collarMm) / arm.youngsModulusGPa +
@@ -96,7 +105,19 @@ export function solvePress(state: PressState): PressOutcome | undefined {
     return force / give / (fitted ? THICKNESS_FACTOR : 1);
   };
   const elasticMm = fitted ? growingTravel(state, stiffness) : axialForceN / stiffness(0);
-  const closing = closingTravel(elasticMm, state.closingMm / 2);
+  const opening = state.closingMm / engagedLengthMm;
+  const closing =
+    opening > 0
+      ? closingTravel({
+          axialForceN,
+          stiffnessNPerMm2: stiffness(0, 0) / engagedLengthMm,
+          lengthMm: engagedLengthMm,
+          opening,
+          tangentRatio: state.tangentRatio,
+          collarMm: state.collarMm,
+          decayMm: LONGEST_COLLAR_RATIO * acrossFlatsMm,
+        })
+      : 0;
   const strengthMPa = arm.yieldStrengthMPa ?? Number.POSITIVE_INFINITY;
   const plasticityRatio = pressureMPa / (strengthMPa * (bossRatio - 1));
   let bounded = state.bossDiameterMm / acrossFlatsMm >= THINNEST_BOSS_RATIO;
@@ -119,6 +140,10 @@ export function solvePress(state: PressState): PressOutcome | undefined {
     nominal = (pressureMPa * (acrossFlatsMm / 2000) * give) / Math.tan(faceAngleRad);
     upper = nominal;
   }
+  // On the steeper face of the bore the end of the spindle is wedged sooner.
+  const slope = Math.max(1, state.tangentRatio);
+  nominal /= slope;
+  upper /= slope;
   return {
     normalForceN,
     pressureMPa,
@@ -128,11 +153,12 @@ export function solvePress(state: PressState): PressOutcome | undefined {
     firstYieldMPa: (strengthMPa / 2) * (1 - 1 / bossRatio ** 2),
     bounded,
     elasticMm,
+    closingMm: closing,
     travelMm: {
       // The order holds by itself but for the rounding of forces below 1e-300 N.
-      lower: Math.min(scale[0] * nominal + 0.3 * closing, nominal + closing),
+      lower: Math.min(scale[0] * nominal + CLOSING_SCALE[0] * closing, nominal + closing),
       nominal: nominal + closing,
-      upper: Math.max(scale[1] * upper + 1.15 * closing, nominal + closing),
+      upper: Math.max(scale[1] * upper + CLOSING_SCALE[1] * closing, nominal + closing),
     },
   };
 }
@@ -184,35 +210,9 @@ const effectiveCollar = (collarMm: number, acrossFlatsMm: number): number =>
   collarMm / Math.sqrt(1 + (collarMm / (LONGEST_COLLAR_RATIO * acrossFlatsMm)) ** 2);
 
 // The engaged length grows with the travel while there is bore beyond the spindle end, so the force rises faster than in
-// proportion: F = k(d) d with k rising. The root of F/k(d) - d is bracketed by the stiffest and the softest slope; false
-// position closes in fast, and halving the value kept at a stale end keeps it from stalling.
+// proportion: F = k(d) d with k rising. The root of F/k(d) - d is bracketed by the stiffest and the softest slope.
 function growingTravel(state: PressState, stiffness: (growthMm: number) => number): number {
   const excess = (d: number): number => state.axialForceN / stiffness(Math.min(d, state.growthMm)) - d;
-  let low = state.axialForceN / stiffness(state.growthMm);
-  let high = state.axialForceN / stiffness(0);
-  let atLow = excess(low);
-  let atHigh = excess(high);
-  let stale = 0;
-  for (let step = 0; step < 60 && atLow > 0 && atHigh < 0; step++) {
-    const d = high - (atHigh * (high - low)) / (atHigh - atLow);
-    const value = excess(d);
-    if (Math.abs(value) <= 1e-15 * d) return d;
-    if (value > 0) {
-      low = d;
-      atLow = value;
-      if (stale > 0) atHigh /= 2;
-      stale = 1;
-    } else {
-      high = d;
-      atHigh = value;
-      if (stale < 0) atLow /= 2;
-      stale = -1;
-    }
-  }
-  return atLow <= 0 ? low : high;
+  const high = state.axialForceN / stiffness(0);
+  return falsePosition(excess, state.axialForceN / stiffness(state.growthMm), high, 1e-15 * high);
 }
-
-// Winkler wedge: with the angles apart the contact spreads from one end, F = k d^2/(4 h) up to d = 2 h, and from there
-// the whole length carries, F = k (d - h). Gives what this adds to the travel d of equal angles.
-const closingTravel = (elasticMm: number, halfClosingMm: number): number =>
-  elasticMm >= halfClosingMm ? halfClosingMm : Math.sqrt(4 * elasticMm * halfClosingMm) - elasticMm;

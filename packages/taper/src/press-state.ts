@@ -9,7 +9,7 @@ import type { Material } from './shapes.ts';
  * Gathers what the press depends on at the corner where the travel is extreme.
  *
  * The travel grows with the force, the across flats, the angle mismatch and (ring) the arm's Poisson's ratio; it falls with
- * friction, angle, engaged length, flat width, collar, boss, fillet, moduli and yield strength. Each is taken at its own
+ * the bore's angle over the spindle's (at the mouth no collar helps), friction, angle, engaged length, flat width, collar, boss, fillet, moduli and yield strength. Each is taken at its own
  * bound, so the travel found encloses that of every combination, at the price of some width. With the mouth where the arm
  * already is pressed to, the length that bears has grown and the collar has shrunk, and neither changes any further.
  * @internal
@@ -38,6 +38,9 @@ export function pressStateAt(
     collarMm,
     growthMm: place === 'pressed' ? 0 : Math.max(0, Math.min(collarMm, roomMm)),
     closingMm: Math.max(0, (engagedAt(joint, mouthMm, corner) * corner(mismatch(joint))) / Math.tan(faceAngleRad)),
+    tangentRatio:
+      Math.tan((corner(arm.faceAngleDeg, false) * Math.PI) / 180) /
+      Math.tan((corner(spindle.faceAngleDeg) * Math.PI) / 180),
     bossDiameterMm: corner(arm.bossDiameterMm, false),
     boreCornerRadiusMm: corner(arm.boreCornerRadiusMm, false),
     spindle: materialAt(pressing.materials.spindle, corner, false),

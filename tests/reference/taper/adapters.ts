@@ -209,7 +209,7 @@ export const adapters: Adapters = {
   },
   'press-unequal-angles': (row) => {
     const press = pressOf(row);
-    return { normalForceN: press.normalForceN, insideLimits: insideLimits(press, row) };
+    return { travelMm: press.travelMm, normalForceN: press.normalForceN, insideLimits: insideLimits(press, row) };
   },
   'arm-compliance': (row) => ({ armFactor: sectionOf(row).complianceFactors?.armFactor ?? null }),
   'spindle-compliance': (row) => ({ spindleFactor: sectionOf(row).complianceFactors?.spindleFactor ?? null }),

@@ -16,7 +16,7 @@ export const pressMessages = {
   'outside-fit-range':
     '{quantity} {value} lies outside {lower} to {upper}, where the press model was fitted to finite elements; the travel is less certain than its limits say.',
   'angles-differ':
-    'The face angles differ, so first contact is at the {end} and the pressure is uneven; {closingMm} mm of the travel closes the difference by a wedge estimate.',
+    'The face angles differ, so first contact is at the {end} and the pressure is uneven; {closingMm} mm of the travel goes into closing the difference.',
   'first-yield-passed':
     'The mean pressure of {contactPressureMPa:0} MPa is past first yield of the ring ({firstYieldMPa:0} MPa): the bore stays wider after removal, and the next pressing goes further on.',
   'bore-fully-plastic':
