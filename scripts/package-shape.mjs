@@ -22,7 +22,7 @@ export const packages = {
   taper: {
     name: '@spindlewright/taper',
     description: 'Where a square-taper crank arm seats, what pressing does to it and how far it may turn when worn',
-    entries: common,
+    entries: { ...common, './bare': 'src/bare.ts' },
     // Names the input of a function that has a page of its own.
     hidden: ['InputOf'],
   },

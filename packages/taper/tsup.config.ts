@@ -5,6 +5,7 @@ export default defineConfig({
     index: 'src/index.ts',
     schema: 'src/schema.ts',
     'messages/en': 'src/messages/en.ts',
+    bare: 'src/bare.ts',
   },
   format: ['esm', 'cjs'],
   target: 'es2022',

@@ -41,12 +41,26 @@ export function solveSeat(known: KnownSeat, travel: WantedTravel = 'limits'): So
   return { handFit, pressed: moved(handFit, travelMm, joint), travelMm };
 }
 
-function fromShapes(joint: Joint | undefined): Seat<Limits | null> {
-  if (joint === undefined) return { mouthFromEndMm: null, endGapMm: null, shoulderGapMm: null, engagedLengthMm: null };
-  return seatAt(
+const fromShapes = (joint: Joint | undefined): Seat<Limits | null> =>
+  joint === undefined
+    ? { mouthFromEndMm: null, endGapMm: null, shoulderGapMm: null, engagedLengthMm: null }
+    : seatFromShapes(joint);
+
+/** Seat of the arm pushed on by hand, by its shapes. @internal */
+export const seatFromShapes = (joint: Joint): Seat =>
+  seatAt(
     joint,
     bounds((corner) => handFitAt(joint, corner)),
   );
+
+/** Seat of a joint pressed on from its hand fit. @internal */
+export function pressedFrom(
+  joint: Joint,
+  pressing: ResolvedPressing,
+  handFit: Seat,
+): { pressed: Seat; travelMm: Limits } {
+  const travelMm = travelFrom({ pressing }, joint, handFit.mouthFromEndMm, handFit, 'hand-fit', 'limits');
+  return { pressed: moved(handFit, travelMm, joint) as Seat, travelMm };
 }
 
 /** Seat of a joint with the mouth at a position. @internal */
