@@ -703,8 +703,7 @@ export const FAMILY_CODES: Readonly<Record<FamilyId, FamilyChanges>> = {
   ],
   "losses": {
    "c": {
-    "a": 12,
-    "b": 12
+    "a": 12
    },
    "i": {
     "d": 160
