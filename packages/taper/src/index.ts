@@ -1,3 +1,4 @@
+export { type ArmClearance, armClearance } from './arm-clearance.ts';
 /**
  * Where a square-taper crank arm seats, what pressing does to it and how far it may turn when worn.
  *

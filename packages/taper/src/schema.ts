@@ -6,6 +6,7 @@
 import { hardLimits, type Limits, type Measurand } from '@spindlewright/quantity';
 import { findingSchema, limitsSchema, measurandSchema } from '@spindlewright/quantity/schema';
 import { z } from 'zod/v4';
+import type { ArmClearance, armClearance } from './arm-clearance.ts';
 import type { BoltTurns, boltTurns } from './bolt-turns.ts';
 import type { ChainlineShift, chainlineShift } from './chainline-shift.ts';
 import type { clearanceFromPlay } from './clearance-from-play.ts';
@@ -506,6 +507,23 @@ export const clearanceSchema: z.ZodType<ReturnType<typeof clearanceFromPlay>> = 
 });
 
 const change = measured(gap).exactOptional();
+
+/** Schema of the input of `armClearance`. */
+export const armClearanceInputSchema: z.ZodType<InputOf<typeof armClearance>> = z.strictObject({
+  clearanceMm: measured({ min: 0, max: 200 }),
+  seatChangeMm: change,
+  spindleEndChangeMm: change,
+  offsetDifferenceMm: change,
+  flexMm: measured({ min: 0, max: 20 }).exactOptional(),
+});
+
+/** Schema of an {@link ArmClearance}. */
+export const armClearanceSchema: z.ZodType<ArmClearance> = z.strictObject({
+  clearanceMm: limitsSchema,
+  underLoadMm: limitsSchema,
+  verdict: z.enum(['clear', 'close', 'touches']),
+  findings,
+});
 
 /** Schema of the input of `chainlineShift`. */
 export const chainlineShiftInputSchema: z.ZodType<InputOf<typeof chainlineShift>> = z

@@ -1,6 +1,7 @@
 import type { Messages } from '@spindlewright/quantity';
 import { boltMessages } from './bolt.ts';
 import { chainlineMessages } from './chainline.ts';
+import { clearanceMessages } from './clearance.ts';
 import { distributionMessages } from './distribution.ts';
 import { flatsMessages } from './flats.ts';
 import { keepingMessages } from './keeping.ts';
@@ -14,6 +15,7 @@ import { seatMessages } from './seat.ts';
 export const messages: Messages = {
   ...boltMessages,
   ...chainlineMessages,
+  ...clearanceMessages,
   ...distributionMessages,
   ...flatsMessages,
   ...keepingMessages,
