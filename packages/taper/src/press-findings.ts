@@ -36,8 +36,8 @@ export function pressFindings(input: {
     say('travel-unbounded', 'stop', { reason }, undefined, []);
     return findings;
   }
-  const { pressureMPa: contactPressureMPa, plasticityRatio, firstYieldMPa } = outcome;
-  if (plasticityRatio > COLLAPSE_RATIO) {
+  const { pressureMPa: contactPressureMPa, plasticityRatio, collapses, firstYieldMPa } = outcome;
+  if (collapses) {
     say('bore-fully-plastic', 'stop', { plasticityRatio, collapseRatio: COLLAPSE_RATIO });
   }
   if (!outcome.bounded) say('travel-unbounded', 'stop', { reason: 'the boss gives way under this pressure' });
