@@ -719,7 +719,7 @@ export const FAMILY_CODES: Readonly<Record<FamilyId, FamilyChanges>> = {
   "rows": {
    "a": "93a92d84f66h75n039l66",
    "c": "92a9b48c84d48e6503g3009h75ij57lm39k66",
-   "d": "93b5604l6504d65032eh8402m337303",
+   "d": "93b4605l6504d65032eh8402m337303",
    "e": "84b93l645d635h744e705m438",
    "g": "",
    "h": "",
@@ -777,7 +777,10 @@ export const FAMILY_CODES: Readonly<Record<FamilyId, FamilyChanges>> = {
   "losses": {
    "i": {
     "a": 35,
-    "b": 25
+    "b": 15,
+    "d": 60,
+    "o": 80,
+    "h": 100
    }
   },
   "instead": {
