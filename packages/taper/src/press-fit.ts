@@ -110,7 +110,7 @@ const REPRESS_FACTOR: Limits = { lower: 2.3, nominal: 2.6, upper: 4 };
  * [press.normalForceN.toFixed(0), press.travelMm?.toFixed(2), press.holdsAtRestWithoutBolt];
  * // => ['22249', '0.82', true]
  * ```
- * @see Source `fe-square-taper`.
+ * @see Sources `fe-square-taper` and, for unequal angles, `kerr-1964`.
  */
 export function pressFit(
   input: {

@@ -162,7 +162,8 @@ const own: FieldSpecs = {
  * });
  * Math.abs((verdicts[0]?.probability ?? 0) - 0.5) < 0.02; // => true
  * ```
- * @see JCGM 101:2008, propagation of distributions by a Monte Carlo method; Marsaglia, Xorshift RNGs, 2003, generator.
+ * @see Sources `jcgm-101` (propagation of distributions by a Monte Carlo method), `marsaglia-2003` (generator) and
+ * `clark-1961` (moments of the larger of two normal variables, at equal angles).
  */
 export function seatDistribution(input: SeatDistributionInput): SeatDistribution {
   checkSeatInput(WHERE, input, own);

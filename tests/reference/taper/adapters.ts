@@ -188,7 +188,36 @@ function torqueLiftOff(row: Row): Record<string, Cell> {
   return { torsionLimitNm, insideRows };
 }
 
+function loadEdges(row: Row): Record<string, Cell> {
+  const lengthMm = numberIn(row, 'engagedLengthMm');
+  const faceAngleDeg = numberIn(row, 'faceAngleDeg');
+  const { left, right } = loadMargin({
+    spindle: { acrossFlatsAtEndMm: 12.6, faceAngleDeg, flatLengthMm: lengthMm + 6, cornerDiameterMm: 16.5 },
+    arm: {
+      acrossFlatsAtMouthMm: 12.6 + 2 * lengthMm * tangent(faceAngleDeg),
+      faceAngleDeg,
+      boreLengthMm: lengthMm + 1.5,
+    },
+    axialForceN: numberIn(row, 'axialForceN'),
+    friction: numberIn(row, 'friction'),
+    squareOrientation: textIn(row, 'squareOrientation') === 'flat-in-line' ? 'flat-in-line' : 'corner-in-line',
+    load: {
+      pedalForceN: numberIn(row, 'pedalForceN'),
+      crankLengthMm: numberIn(row, 'crankLengthMm'),
+      overhangMm: numberIn(row, 'overhangMm'),
+      faceToSeatMm: numberIn(row, 'faceToSeatMm'),
+      crankAngleDeg: numberIn(row, 'crankAngleDeg'),
+    },
+  });
+  return {
+    left: left.firstEdgeUnloading?.nominal ?? null,
+    right: right.firstEdgeUnloading?.nominal ?? null,
+  };
+}
+
 export const adapters: Adapters = {
+  'load-edges': loadEdges,
+  'load-edges-shear': loadEdges,
   'press-travel-fitted': (row) => {
     const { travelMm, normalForceN, stiffnessNPerMm } = pressOf(row);
     return { travelMm, normalForceN, stiffnessNPerMm };
