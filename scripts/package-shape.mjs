@@ -35,7 +35,7 @@ export const packages = {
   diagnosis: {
     name: '@spindlewright/diagnosis',
     description: 'What is wrong with a crank joint, why, what to check next and what to do about it',
-    entries: { ...common, './data': 'src/data.ts' },
+    entries: { ...common, './data': 'src/data.ts', './messages/de': 'src/messages/de.ts' },
     // The table behind OutcomeOf; listChecks gives it to readers.
     hidden: ['CHECK_OUTCOMES'],
     data: true,

@@ -6,6 +6,7 @@ export default defineConfig({
     schema: 'src/schema.ts',
     'messages/en': 'src/messages/en.ts',
     data: 'src/data.ts',
+    'messages/de': 'src/messages/de.ts',
   },
   format: ['esm', 'cjs'],
   target: 'es2022',

@@ -5,6 +5,7 @@ import type { Diagnosis } from './types.ts';
 // Judgement: below this a second condition only distracts; more pieces of evidence than this are not read.
 const WORTH_NAMING = 0.1;
 const PIECES = 3;
+const OPEN = [0.2, 0.5] as const;
 
 /**
  * Puts a diagnosis into sentences, each with its code and values, in English or in the words of another table.
@@ -18,7 +19,8 @@ const PIECES = 3;
  * Accuracy: percentages are rounded to whole numbers in the sentences, not in `values`.
  *
  * @param input - `result`: what `diagnose` gave; `messages`: templates and words by code, English when left out.
- * @returns Sentences in reading order: riding, condition, cause, action, evidence, contradictions, next check, cautions.
+ * @returns Sentences in reading order: riding, condition, cause, action, evidence, what stays
+ * unknown, contradictions, next check, cautions.
  * @throws {@link DomainError} when `result` is not a result of `diagnose`.
  * @example
  * ```ts
@@ -63,6 +65,17 @@ export function explain(input: { result: Diagnosis; messages?: Messages }): Find
     if (weight === 'hardly') continue;
     const said = outcomes.map((outcome) => text(`outcome-${check}-${outcome}`)).join(', ');
     lines.push(line(`explain-evidence-${weight}`, { check, text: said, logOddsRatio }));
+  }
+  // What stays unknown: what may hold beside it with an open chance, and whether the spindle goes on.
+  for (const beside of result.besides) {
+    if (beside.probability >= OPEN[0] && beside.probability < OPEN[1]) {
+      lines.push(line('explain-open', chance('beside', beside)));
+    }
+  }
+  const { state, check: deciding } = result.spindleStillGood;
+  if (result.action !== 'ride') {
+    const values = deciding === undefined ? { text: '' } : { check: deciding, text: text(`check-${deciding}`) };
+    lines.push(line(`explain-spindle-${state}`, values));
   }
   const reworded = (finding: Finding): Finding => ({ ...finding, message: formatFinding(finding, table) });
   lines.push(...result.contradictions.map(reworded));

@@ -10,6 +10,8 @@ export { type ActionDescription, listActions } from './list-actions.ts';
 export { type CheckDescription, listChecks, type OutcomeDescription, type ToolDescription } from './list-checks.ts';
 export { type ConditionDescription, listConditions } from './list-conditions.ts';
 export { type JointDescription, listJoints } from './list-joints.ts';
+export { type AnswerOutlook, type CheckOutlook, outlook } from './outlook.ts';
+export { type OwnerWords, ownerWords } from './owner-words.ts';
 export type {
   Access,
   ActionId,

@@ -167,6 +167,10 @@ export const words: Messages = {
   'explain-evidence-for': '{text}: speaks for it.',
   'explain-evidence-against': '{text}: speaks against it.',
   'explain-evidence-strongly-against': '{text}: speaks strongly against it.',
+  'explain-open': 'Not known yet: whether {text} ({percent:0} in 100).',
+  'explain-spindle-good': 'The spindle is good for another arm.',
+  'explain-spindle-not-good': 'The spindle is not to be used again.',
+  'explain-spindle-cannot-tell': 'Whether the spindle is still good is not known. {text}',
   'explain-next-check': 'Look next: {text} It takes {minutes:0} min.',
   'explain-no-next-check': 'No further check would change what to do.',
 };
