@@ -8,7 +8,6 @@ import readingFile from '../data/readings.json' with { type: 'json' };
 import scaleFile from '../data/scale.json' with { type: 'json' };
 import {
   type AnswerSets,
-  FAMILY_FILES,
   type Gate,
   type ResolvedFamily,
   type ResolvedRow,
@@ -26,7 +25,7 @@ import {
   MEASUREMENTS,
   NEED_KINDS,
 } from '../src/ids.ts';
-import type { FamilyChanges, FamilyCode } from '../src/model-data.ts';
+import type { FamilyCode } from '../src/model-data.ts';
 import type { CheckId, FamilyId, FrequencyWord } from '../src/types.ts';
 
 const CHECKS = Object.keys(CHECK_OUTCOMES) as CheckId[];
@@ -148,19 +147,11 @@ function codeOf(id: FamilyId): FamilyCode {
       ]),
     ) as FamilyCode['sides'],
     history: historyOf(family),
-    rows: Object.fromEntries(
-      CHECKS.map((check) => [
-        small(CHECKS, check),
-        family.rows[check] === undefined ? '' : rowsOf(check, family.rows[check]),
-      ]),
-    ),
-    bands: Object.fromEntries(
-      MEASUREMENTS.map((measurement) => {
-        const own = family.readings[measurement];
-        const code = own === undefined ? '' : bandsOf(ruleOf(measurement).check as CheckId, own.bands);
-        return [small(MEASUREMENTS, measurement), code];
-      }),
-    ),
+    rows: CHECKS.map((check) => (family.rows[check] === undefined ? '' : rowsOf(check, family.rows[check]))).join('|'),
+    bands: MEASUREMENTS.map((measurement) => {
+      const own = family.readings[measurement];
+      return own === undefined ? '' : bandsOf(ruleOf(measurement).check as CheckId, own.bands);
+    }).join('|'),
     joints: jointBands(family),
     stop: answers(family.stopSigns),
     pairs: family.incompatible
@@ -194,24 +185,6 @@ function jointBands(family: ResolvedFamily): Record<string, string> {
     ]),
   );
   return Object.fromEntries(entries);
-}
-
-/** What a family has otherwise than its base; rows and bands one by one, everything else as a whole. */
-function changesOf(id: FamilyId): FamilyChanges {
-  const own = codeOf(id);
-  const { base } = FAMILY_FILES[id];
-  if (base === undefined) return own;
-  const other = codeOf(base);
-  const same = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.stringify(b);
-  const changed = <T extends object>(a: T, b: T): Partial<T> =>
-    Object.fromEntries(Object.entries(a).filter(([key, value]) => !same(value, b[key as keyof T]))) as Partial<T>;
-  return {
-    base,
-    ...changed(own, other),
-
-    rows: changed(own.rows, other.rows) as FamilyCode['rows'],
-    bands: changed(own.bands, other.bands) as FamilyCode['bands'],
-  };
 }
 
 /** The contents of every generated file of the package, by absolute path. */
@@ -282,12 +255,12 @@ export function diagnosisFiles(): Map<string, string> {
     ],
     [
       'FAMILY_CODES',
-      'Readonly<Record<FamilyId, FamilyChanges>>',
-      Object.fromEntries(FAMILIES.map((id) => [id, changesOf(id)])),
+      'Readonly<Record<FamilyId, FamilyCode>>',
+      Object.fromEntries(FAMILIES.map((id) => [id, codeOf(id)])),
     ],
   ];
   const text = `// Generated from the files in data/ by \`npm run generate\`; edit those.
-import type { FamilyChanges, ReadingCode } from './model-data.ts';
+import type { FamilyCode, ReadingCode } from './model-data.ts';
 import type { FamilyId, NeedId } from './types.ts';
 
 ${values.map(([name, type, value]) => `export const ${name}: ${type} = ${JSON.stringify(value, null, 1)};`).join('\n')}

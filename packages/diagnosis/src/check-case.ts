@@ -1,7 +1,7 @@
 import { checkInput, DomainError, type FieldSpec, type Measurand, nearestName } from '@spindlewright/quantity';
 import { familyOf } from './family-of.ts';
 import { CHECK_OUTCOMES, MODELLED_JOINTS, NO_ANSWERS } from './ids.ts';
-import { codeOf } from './model-data.ts';
+import { FAMILY_CODES } from './model.generated.ts';
 import { type ReadingRule, readingRules, readingValue } from './reading.ts';
 import type { CheckId, DiagnoseInput, JointId, MeasurementId, NoAnswer, Observations, OutcomeId } from './types.ts';
 
@@ -44,7 +44,7 @@ export function checkCase(where: string, input: DiagnoseInput): Case {
     if (said.length > 0 || list.some((answer) => answer !== ('not-checked' satisfies NoAnswer))) asked.add(check);
   }
   const readings: Case['readings'] = {};
-  const rules = readingRules(codeOf(familyOf(value.joint)), value.joint);
+  const rules = readingRules(FAMILY_CODES[familyOf(value.joint)], value.joint);
   for (const rule of rules) {
     const reading = value.measurements?.[rule.measurement];
     if (reading === undefined) continue;

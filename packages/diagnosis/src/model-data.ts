@@ -1,6 +1,5 @@
 import { CHECK_OUTCOMES } from './ids.ts';
-import { FAMILY_CODES } from './model.generated.ts';
-import type { CheckId, FamilyId, Side } from './types.ts';
+import type { CheckId, Side } from './types.ts';
 
 /** Check as a letter, unit, usual uncertainty, least and greatest value. */
 export type ReadingCode = readonly [check: string, unit: string, usualUncertainty: number, min: number, max: number];
@@ -18,10 +17,10 @@ export interface FamilyCode {
   sides: Readonly<Record<Side, Readonly<Record<string, number>>>>;
   /** Words by default, by cause and by kind; a dot says nothing. */
   history: string;
-  /** By check: rows of kinds, causes and words; empty where the check does not apply. */
-  rows: Readonly<Record<string, string>>;
-  /** By reading: ends of the band of each outcome; empty where it does not apply. */
-  bands: Readonly<Record<string, string>>;
+  /** By check, parted by bars: rows of kinds, causes and words; empty where the check does not apply. */
+  rows: string;
+  /** By reading, parted by bars: ends of the band of each outcome; empty where it does not apply. */
+  bands: string;
   /** The same for one joint by reading and joint. */
   joints: Readonly<Record<string, string>>;
   /** Check and outcomes, over and over: signs of danger. */
@@ -42,18 +41,6 @@ export interface FamilyCode {
   losses: Readonly<Record<string, Readonly<Record<string, number>>>>;
   /** Needs that take another form here. */
   instead: Readonly<Record<string, string>>;
-}
-
-/** What a family has otherwise than its base. */
-export type FamilyChanges = Partial<FamilyCode> & Pick<FamilyCode, 'rows' | 'bands'> & { base?: FamilyId };
-
-/** A family with all that it takes over. */
-export function codeOf(id: FamilyId): FamilyCode {
-  const own = FAMILY_CODES[id];
-  const base = own.base && codeOf(own.base);
-  const all = { ...base, ...own, rows: { ...base?.rows, ...own.rows }, bands: { ...base?.bands, ...own.bands } };
-  // The generator writes the base in full.
-  return all as FamilyCode;
 }
 
 /** The checks in the order of the data. */

@@ -1,5 +1,5 @@
 // Generated from the files in data/ by `npm run generate`; edit those.
-import type { FamilyChanges, ReadingCode } from './model-data.ts';
+import type { FamilyCode, ReadingCode } from './model-data.ts';
 import type { FamilyId, NeedId } from './types.ts';
 
 export const EDITION: string = "2026.11";
@@ -396,7 +396,7 @@ export const NEEDS: Readonly<Record<NeedId, string>> = {
  "parts-of-that-age": "2K",
  "look-at-times": "2L"
 };
-export const FAMILY_CODES: Readonly<Record<FamilyId, FamilyChanges>> = {
+export const FAMILY_CODES: Readonly<Record<FamilyId, FamilyCode>> = {
  "square-taper": {
   "causes": "A505a9B115b7d5o2c3h2C15d6e5m5D105b9c2d3E50d8o4h3c3b3e2F55i5j5k5d4n2G35d7c5e3m3j2b3H25l8m4b2d3I35c5n5m4l3b3j2i2J25f7h5e2g2K10e7h5L25c7g5h3d3m2",
   "besides": [
@@ -424,39 +424,8 @@ export const FAMILY_CODES: Readonly<Record<FamilyId, FamilyChanges>> = {
    }
   },
   "history": "423543B643553D933263E493543F723393G423549H623573I823563J429543C523545K423843L423943d.6....o.8....h.4....",
-  "rows": {
-   "a": "93a92d84f66h84n039",
-   "b": "92f39eh93a91",
-   "c": "92a9b57c84d48e6503g3009h75ij57lm48k66",
-   "d": "92a92b27052bD2804c84d65042dCG8402dE65043e7503h740322ij8402l750302m047323k66",
-   "e": "93a84d744dCG564e824h833i29j48l474m338",
-   "f": "92b93c84d48eh66g39ijl48m48k84",
-   "g": "911d843dCG564dF654e833i266ab9",
-   "h": "922d842i84j29k309a901",
-   "i": "92a9b75dij57ehk75lm66",
-   "j": "93a92b842c57d239e4028h744ij84lm842k842",
-   "k": "9222b8033c7044d465e744h6054i75j48lm8033k7005",
-   "l": "92b93c84d92o39h564hJ842hK338hBEL39a91",
-   "m": "92a9f93h75hJ39hBEKL93",
-   "n": "66a92fn84c48dehk57g48",
-   "o": "75a93fn93bD84c57d57dCF75hk66",
-   "p": "902i9003l35445m804mH209a901",
-   "q": "",
-   "r": "",
-   "s": "93",
-   "t": "94",
-   "u": ""
-  },
-  "bands": {
-   "a": "0.3 8,-0.3 0.3,-6 -0.3",
-   "b": "0.2 6,-0.2 0.2,5 14",
-   "c": "0 0.15,0.15 8,0 0.15,0.15 8",
-   "d": "5 17,14 20,5 20,2 12",
-   "e": "500 50000,0 500",
-   "f": "0 0.3,0.3 8",
-   "g": "30 70,2 30,0 5,0 2,,",
-   "h": "0.5 2.5,0 0.5,2.5 10"
-  },
+  "rows": "93a92d84f66h84n039|92f39eh93a91|92a9b57c84d48e6503g3009h75ij57lm48k66|92a92b27052bD2804c84d65042dCG8402dE65043e7503h740322ij8402l750302m047323k66|93a84d744dCG564e824h833i29j48l474m338|92b93c84d48eh66g39ijl48m48k84|911d843dCG564dF654e833i266ab9|922d842i84j29k309a901|92a9b75dij57ehk75lm66|93a92b842c57d239e4028h744ij84lm842k842|9222b8033c7044d465e744h6054i75j48lm8033k7005|92b93c84d92o39h564hJ842hK338hBEL39a91|92a9f93h75hJ39hBEKL93|66a92fn84c48dehk57g48|75a93fn93bD84c57d57dCF75hk66|902i9003l35445m804mH209a901|||93|94|",
+  "bands": "0.3 8,-0.3 0.3,-6 -0.3|0.2 6,-0.2 0.2,5 14|0 0.15,0.15 8,0 0.15,0.15 8|5 17,14 20,5 20,2 12|500 50000,0 500|0 0.3,0.3 8|30 70,2 30,0 5,0 2,,|0.5 2.5,0 0.5,2.5 10",
   "joints": {
    "d square-taper-jis": "5 14,14 17,5 17,2 10",
    "d square-taper-iso": "5 17,17 20,5 20,2 12"
@@ -498,24 +467,39 @@ export const FAMILY_CODES: Readonly<Record<FamilyId, FamilyChanges>> = {
   "instead": {}
  },
  "spline-10": {
-  "base": "square-taper",
   "causes": "A505a9B115b7d5o2c3h2C15e5m7d2D105b9c2d3E50d8o4h3c3b3e2F40k8i4d3G35d7c5e3m3b3H25l8m4b2d3I35c5n5m4l3b3i2J25f7h5e2g2K10e7h5L25c7g5h3d3m2",
-  "rows": {
-   "d": "92a92b27052bD2804c84d65042dE65043e7503h740322ij8402l750302m047323k57",
-   "e": "93a84d744e824h833i48j48l474m338k57",
-   "g": "911ab9e921i266",
-   "h": "391a29b66bB75c662d48i93k428lm66",
-   "k": "392a29b483c3734d0573e374h0654i84k8004lm474"
+  "besides": [
+   [
+    0.12,
+    "s018c027f015n014m013"
+   ],
+   [
+    0.15,
+    "n019t018"
+   ]
+  ],
+  "sides": {
+   "drive": {
+    "B": 0.7,
+    "D": 0.7,
+    "E": 0.7,
+    "g": 2
+   },
+   "non-drive": {
+    "B": 1.3,
+    "D": 1.3,
+    "E": 1.3,
+    "g": 0.3
+   }
   },
-  "bands": {
-   "b": "0.2 3,-0.2 0.2,2.5 14",
-   "d": "3 14.5,14.5 17.5,5 17.5,2 9",
-   "g": "35 75,2 35,0 5,0 2,,",
-   "h": "0.25 2.5,0 0.25,2.5 10"
-  },
+  "history": "423543B643553D933263E493543F723393G423549H623573I823563J429543C523545K423843L423943d.6....o.8....h.4....",
+  "rows": "93a92d84f66h84n039|92f39eh93a91|92a9b57c84d48e6503g3009h75ij57lm48k66|92a92b27052bD2804c84d65042dE65043e7503h740322ij8402l750302m047323k57|93a84d744e824h833i48j48l474m338k57|92b93c84d48eh66g39ijl48m48k84|911ab9e921i266|391a29b66bB75c662d48i93k428lm66|92a9b75dij57ehk75lm66|93a92b842c57d239e4028h744ij84lm842k842|392a29b483c3734d0573e374h0654i84k8004lm474|92b93c84d92o39h564hJ842hK338hBEL39a91|92a9f93h75hJ39hBEKL93|66a92fn84c48dehk57g48|75a93fn93bD84c57d57dCF75hk66|902i9003l35445m804mH209a901|||93|94|",
+  "bands": "0.3 8,-0.3 0.3,-6 -0.3|0.2 3,-0.2 0.2,2.5 14|0 0.15,0.15 8,0 0.15,0.15 8|3 14.5,14.5 17.5,5 17.5,2 9|500 50000,0 500|0 0.3,0.3 8|35 75,2 35,0 5,0 2,,|0.25 2.5,0 0.25,2.5 10",
   "joints": {},
   "stop": "c13d12345e2g12h02i1j23l2b1m1p1234a2",
   "pairs": "c0f1h2k1d2e0",
+  "silent": "",
+  "checks": "1b2a1b2b3c3c2d1b1e1e1e2e3a5b1b3d1b2b2a8a1a",
   "opening": [
    [
     0,
@@ -542,37 +526,156 @@ export const FAMILY_CODES: Readonly<Record<FamilyId, FamilyChanges>> = {
     5,
     "dco"
    ]
-  ]
+  ],
+  "gates": {},
+  "lacks": "",
+  "losses": {},
+  "instead": {}
  },
  "spline-8": {
-  "base": "spline-10",
   "causes": "A505a9B125b7d5o2c3h2C15e5m7d2D105b9c2d3E50d8o4h3c3b3e2F40k7d5i2G35d7c5e3m3b3H25l8m4b2d3I45d5c5m4l3b3k2J25f7h5e2g2K10e7h5L25c7g5h3d3m2",
-  "rows": {
-   "a": "93a92d84f66h84n039dI348",
-   "i": "66a75c93blm57d48"
+  "besides": [
+   [
+    0.12,
+    "s018c027f015n014m013"
+   ],
+   [
+    0.15,
+    "n019t018"
+   ]
+  ],
+  "sides": {
+   "drive": {
+    "B": 0.7,
+    "D": 0.7,
+    "E": 0.7,
+    "g": 2
+   },
+   "non-drive": {
+    "B": 1.3,
+    "D": 1.3,
+    "E": 1.3,
+    "g": 0.3
+   }
   },
-  "bands": {
-   "d": ""
-  },
-  "stop": "c13d12345e2g12h02j23l2b1m1p1234a2"
+  "history": "423543B643553D933263E493543F723393G423549H623573I823563J429543C523545K423843L423943d.6....o.8....h.4....",
+  "rows": "93a92d84f66h84n039dI348|92f39eh93a91|92a9b57c84d48e6503g3009h75ij57lm48k66|92a92b27052bD2804c84d65042dE65043e7503h740322ij8402l750302m047323k57|93a84d744e824h833i48j48l474m338k57|92b93c84d48eh66g39ijl48m48k84|911ab9e921i266|391a29b66bB75c662d48i93k428lm66|66a75c93blm57d48|93a92b842c57d239e4028h744ij84lm842k842|392a29b483c3734d0573e374h0654i84k8004lm474|92b93c84d92o39h564hJ842hK338hBEL39a91|92a9f93h75hJ39hBEKL93|66a92fn84c48dehk57g48|75a93fn93bD84c57d57dCF75hk66|902i9003l35445m804mH209a901|||93|94|",
+  "bands": "0.3 8,-0.3 0.3,-6 -0.3|0.2 3,-0.2 0.2,2.5 14|0 0.15,0.15 8,0 0.15,0.15 8||500 50000,0 500|0 0.3,0.3 8|35 75,2 35,0 5,0 2,,|0.25 2.5,0 0.25,2.5 10",
+  "joints": {},
+  "stop": "c13d12345e2g12h02j23l2b1m1p1234a2",
+  "pairs": "c0f1h2k1d2e0",
+  "silent": "",
+  "checks": "1b2a1b2b3c3c2d1b1e1e1e2e3a5b1b3d1b2b2a8a1a",
+  "opening": [
+   [
+    0,
+    0,
+    ""
+   ],
+   [
+    0,
+    0,
+    ""
+   ],
+   [
+    0,
+    1,
+    "dch"
+   ],
+   [
+    2,
+    1,
+    "d"
+   ],
+   [
+    8,
+    5,
+    "dco"
+   ]
+  ],
+  "gates": {},
+  "lacks": "",
+  "losses": {},
+  "instead": {}
  },
  "spline-48": {
-  "base": "spline-10",
-  "rows": {
-   "a": "93a92d84f66h84n447",
-   "e": "75a66d744e824h833i29j48l474m338k57",
-   "i": "57c84h66d39"
+  "causes": "A505a9B115b7d5o2c3h2C15e5m7d2D105b9c2d3E50d8o4h3c3b3e2F40k8i4d3G35d7c5e3m3b3H25l8m4b2d3I35c5n5m4l3b3i2J25f7h5e2g2K10e7h5L25c7g5h3d3m2",
+  "besides": [
+   [
+    0.12,
+    "s018c027f015n014m013"
+   ],
+   [
+    0.15,
+    "n019t018"
+   ]
+  ],
+  "sides": {
+   "drive": {
+    "B": 0.7,
+    "D": 0.7,
+    "E": 0.7,
+    "g": 2
+   },
+   "non-drive": {
+    "B": 1.3,
+    "D": 1.3,
+    "E": 1.3,
+    "g": 0.3
+   }
   },
-  "bands": {
-   "d": "",
-   "g": "",
-   "h": ""
-  },
-  "stop": "c13d12345e2g12h02j23l2b1m1p1234a2"
+  "history": "423543B643553D933263E493543F723393G423549H623573I823563J429543C523545K423843L423943d.6....o.8....h.4....",
+  "rows": "93a92d84f66h84n447|92f39eh93a91|92a9b57c84d48e6503g3009h75ij57lm48k66|92a92b27052bD2804c84d65042dE65043e7503h740322ij8402l750302m047323k57|75a66d744e824h833i29j48l474m338k57|92b93c84d48eh66g39ijl48m48k84|911ab9e921i266|391a29b66bB75c662d48i93k428lm66|57c84h66d39|93a92b842c57d239e4028h744ij84lm842k842|392a29b483c3734d0573e374h0654i84k8004lm474|92b93c84d92o39h564hJ842hK338hBEL39a91|92a9f93h75hJ39hBEKL93|66a92fn84c48dehk57g48|75a93fn93bD84c57d57dCF75hk66|902i9003l35445m804mH209a901|||93|94|",
+  "bands": "0.3 8,-0.3 0.3,-6 -0.3|0.2 3,-0.2 0.2,2.5 14|0 0.15,0.15 8,0 0.15,0.15 8||500 50000,0 500|0 0.3,0.3 8||",
+  "joints": {},
+  "stop": "c13d12345e2g12h02j23l2b1m1p1234a2",
+  "pairs": "c0f1h2k1d2e0",
+  "silent": "",
+  "checks": "1b2a1b2b3c3c2d1b1e1e1e2e3a5b1b3d1b2b2a8a1a",
+  "opening": [
+   [
+    0,
+    0,
+    ""
+   ],
+   [
+    0,
+    0,
+    ""
+   ],
+   [
+    0,
+    1,
+    "dch"
+   ],
+   [
+    2,
+    1,
+    "d"
+   ],
+   [
+    8,
+    5,
+    "dco"
+   ]
+  ],
+  "gates": {},
+  "lacks": "",
+  "losses": {},
+  "instead": {}
  },
  "face-spline": {
-  "base": "square-taper",
   "causes": "A580a9B120b8o4c3C15m8e4D60b9o2E45o8b4c3F30k8o4G15c6m5o4H25l8m4b2I50c6n5k3m3J25f7h5e2g2K10e7h5L25c7g5h3m2",
+  "besides": [
+   [
+    0.12,
+    "s018c027f015n014m013"
+   ],
+   [
+    0.15,
+    "n019t018"
+   ]
+  ],
   "sides": {
    "drive": {
     "g": 2
@@ -581,25 +684,13 @@ export const FAMILY_CODES: Readonly<Record<FamilyId, FamilyChanges>> = {
     "g": 0.3
    }
   },
-  "rows": {
-   "d": "92a92b27052bD2804c84d5604e7503h740322ij8402l750302m047323k57",
-   "e": "84d537l474m338k57",
-   "f": "92b93c84d48eh66g39ijl48m48k57",
-   "g": "",
-   "h": "391a29b75c75d66lm752k428",
-   "i": "48c66hf57d29",
-   "k": ""
-  },
-  "bands": {
-   "a": "",
-   "b": "0.1 2,-0.1 0.1,1.5 10",
-   "d": "",
-   "g": "",
-   "h": ""
-  },
+  "history": "423543B643553D933263E493543F723393G423549H623573I823563J429543C523545K423843L423943d.6....o.8....h.4....",
+  "rows": "93a92d84f66h84n039|92f39eh93a91|92a9b57c84d48e6503g3009h75ij57lm48k66|92a92b27052bD2804c84d5604e7503h740322ij8402l750302m047323k57|84d537l474m338k57|92b93c84d48eh66g39ijl48m48k57||391a29b75c75d66lm752k428|48c66hf57d29|93a92b842c57d239e4028h744ij84lm842k842||92b93c84d92o39h564hJ842hK338hBEL39a91|92a9f93h75hJ39hBEKL93|66a92fn84c48dehk57g48|75a93fn93bD84c57d57dCF75hk66|902i9003l35445m804mH209a901|||93|94|",
+  "bands": "|0.1 2,-0.1 0.1,1.5 10|0 0.15,0.15 8,0 0.15,0.15 8||500 50000,0 500|0 0.3,0.3 8||",
   "joints": {},
   "stop": "c13d12345e2h02j23l2b1m1p1234a2",
   "pairs": "c0f1d2e0",
+  "silent": "",
   "checks": "1b2a1b2b3c3c2d3b1e1e1e2e3a5b1b3d1b2b2a8a1a",
   "opening": [
    [
@@ -628,6 +719,7 @@ export const FAMILY_CODES: Readonly<Record<FamilyId, FamilyChanges>> = {
     "dcoh"
    ]
   ],
+  "gates": {},
   "lacks": "g",
   "losses": {
    "f": {
@@ -638,10 +730,10 @@ export const FAMILY_CODES: Readonly<Record<FamilyId, FamilyChanges>> = {
     "h": 0,
     "o": 0
    }
-  }
+  },
+  "instead": {}
  },
  "through-spindle": {
-  "base": "square-taper",
   "causes": "A505a9B135b8d4o3l2C30m7e5l2D45b9c2E45d7o5b3c3F35k6l5d4G20c5m6d4H25l7m5b2I55l5k5c4n3m3J25f7h5e2g2K10e7h5L25c7g5h3d3m2",
   "besides": [
    [
@@ -653,27 +745,28 @@ export const FAMILY_CODES: Readonly<Record<FamilyId, FamilyChanges>> = {
     "n019t018"
    ]
   ],
-  "rows": {
-   "d": "92a92b27052bD2804c84d65042dE65043e7503h740322ij8402l750302m047323k75",
-   "e": "84b93d654l474m338e705",
-   "g": "",
-   "h": "391a29bd66lm66k428",
-   "i": "39c66h48",
-   "k": "39a29b384d0573c0804h0654k8204",
-   "p": "902l64533m804mH209a901lH34703",
-   "q": "92a91l57d84k83"
+  "sides": {
+   "drive": {
+    "B": 0.7,
+    "D": 0.7,
+    "E": 0.7,
+    "g": 2
+   },
+   "non-drive": {
+    "B": 1.3,
+    "D": 1.3,
+    "E": 1.3,
+    "g": 0.3
+   }
   },
-  "bands": {
-   "a": "",
-   "b": "0.2 3,-0.2 0.2,2.5 14",
-   "d": "",
-   "g": "9 25,1 9,0 2,0 1,,",
-   "h": "0.1 1.5,0 0.1,1.5 8"
-  },
+  "history": "423543B643553D933263E493543F723393G423549H623573I823563J429543C523545K423843L423943d.6....o.8....h.4....",
+  "rows": "93a92d84f66h84n039|92f39eh93a91|92a9b57c84d48e6503g3009h75ij57lm48k66|92a92b27052bD2804c84d65042dE65043e7503h740322ij8402l750302m047323k75|84b93d654l474m338e705|92b93c84d48eh66g39ijl48m48k84||391a29bd66lm66k428|39c66h48|93a92b842c57d239e4028h744ij84lm842k842|39a29b384d0573c0804h0654k8204|92b93c84d92o39h564hJ842hK338hBEL39a91|92a9f93h75hJ39hBEKL93|66a92fn84c48dehk57g48|75a93fn93bD84c57d57dCF75hk66|902l64533m804mH209a901lH34703|92a91l57d84k83||93|94|",
+  "bands": "|0.2 3,-0.2 0.2,2.5 14|0 0.15,0.15 8,0 0.15,0.15 8||500 50000,0 500|0 0.3,0.3 8|9 25,1 9,0 2,0 1,,|0.1 1.5,0 0.1,1.5 8",
   "joints": {},
   "stop": "c13d12345e2h2j23l2b1m1p1234a2q1",
   "pairs": "c0f1h2k1d2e0",
   "silent": "g",
+  "checks": "1b2a1b2b3c3c2d1b1e1e1e2e3a5b1b3d1b2b2a8a1a",
   "opening": [
    [
     0,
@@ -701,6 +794,8 @@ export const FAMILY_CODES: Readonly<Record<FamilyId, FamilyChanges>> = {
     "dcohq"
    ]
   ],
+  "gates": {},
+  "lacks": "",
   "losses": {
    "c": {
     "a": 12
@@ -714,32 +809,38 @@ export const FAMILY_CODES: Readonly<Record<FamilyId, FamilyChanges>> = {
   }
  },
  "cottered": {
-  "base": "square-taper",
   "causes": "A505a9B160b7l5d3C15m8l4e2D105b9l3E60l6d5o3h4G20l6m5d4h3H50l8m3b3d3I45n6m5l4c3J25f7h5e2g2K10e7h5L30c6l4d3g4h3",
-  "rows": {
-   "a": "93a92d84f66h75n039l66",
-   "c": "92a9b48c84d48e6503g3009h75ij57lm39k66",
-   "d": "93b4605l6504d65032eh8402m337303",
-   "e": "84b93l645d635h744e705m438",
-   "g": "",
-   "h": "",
-   "i": "48c84h57d29",
-   "k": "",
-   "n": "66a92fn84c48dehk57g48l48",
-   "o": "75a93fn93bD84c57d57dCF75hk66l57",
-   "p": "902a901l60533lH209m804",
-   "r": "93a91b84l481lH57m57dh66n309"
+  "besides": [
+   [
+    0.12,
+    "s018c027f015n014m013"
+   ],
+   [
+    0.15,
+    "n019t018"
+   ]
+  ],
+  "sides": {
+   "drive": {
+    "B": 0.7,
+    "D": 0.7,
+    "E": 0.7,
+    "g": 2
+   },
+   "non-drive": {
+    "B": 1.3,
+    "D": 1.3,
+    "E": 1.3,
+    "g": 0.3
+   }
   },
-  "bands": {
-   "a": "",
-   "b": "",
-   "d": "",
-   "g": "5 30,1 5,0 2,0 1,,",
-   "h": ""
-  },
+  "history": "423543B643553D933263E493543F723393G423549H623573I823563J429543C523545K423843L423943d.6....o.8....h.4....",
+  "rows": "93a92d84f66h75n039l66|92f39eh93a91|92a9b48c84d48e6503g3009h75ij57lm39k66|93b4605l6504d65032eh8402m337303|84b93l645d635h744e705m438|92b93c84d48eh66g39ijl48m48k84|||48c84h57d29|93a92b842c57d239e4028h744ij84lm842k842||92b93c84d92o39h564hJ842hK338hBEL39a91|92a9f93h75hJ39hBEKL93|66a92fn84c48dehk57g48l48|75a93fn93bD84c57d57dCF75hk66l57|902a901l60533lH209m804||93a91b84l481lH57m57dh66n309|93|94|",
+  "bands": "||0 0.15,0.15 8,0 0.15,0.15 8||500 50000,0 500|0 0.3,0.3 8|5 30,1 5,0 2,0 1,,|",
   "joints": {},
   "stop": "c13d12345e2j23l2b1m1p1234a2r12",
   "pairs": "c0f1d2e0",
+  "silent": "",
   "checks": "1b2a1b2b3c3c2d1b1e1e1e2e3a5b1b2d1b2d2a8a1a",
   "opening": [
    [
@@ -774,6 +875,7 @@ export const FAMILY_CODES: Readonly<Record<FamilyId, FamilyChanges>> = {
     "d13f0c1"
    ]
   },
+  "lacks": "",
   "losses": {
    "i": {
     "a": 35,
@@ -788,7 +890,6 @@ export const FAMILY_CODES: Readonly<Record<FamilyId, FamilyChanges>> = {
   }
  },
  "one-piece": {
-  "base": "square-taper",
   "causes": "A940a9J40f8h4K5h9L15h9",
   "besides": [
    [
@@ -804,35 +905,14 @@ export const FAMILY_CODES: Readonly<Record<FamilyId, FamilyChanges>> = {
    "drive": {},
    "non-drive": {}
   },
-  "rows": {
-   "a": "92f57h84",
-   "c": "9h84",
-   "d": "",
-   "e": "",
-   "f": "",
-   "g": "",
-   "h": "",
-   "i": "",
-   "j": "",
-   "k": "",
-   "l": "92a91h456hJ833hK329hL392",
-   "m": "92a9f93h75hJ39hKL93",
-   "n": "66a92fn84c48g48h57",
-   "o": "",
-   "p": "",
-   "s": "93hL48"
-  },
-  "bands": {
-   "a": "",
-   "b": "",
-   "d": "",
-   "e": "",
-   "g": "",
-   "h": ""
-  },
+  "history": "423543B643553D933263E493543F723393G423549H623573I823563J429543C523545K423843L423943d.6....o.8....h.4....",
+  "rows": "92f57h84|92f39eh93a91|9h84|||||||||92a91h456hJ833hK329hL392|92a9f93h75hJ39hKL93|66a92fn84c48g48h57|||||93hL48|94|",
+  "bands": "||0 0.15,0.15 8,0 0.15,0.15 8|||0 0.3,0.3 8||",
   "joints": {},
   "stop": "c1l2b1m1",
   "pairs": "",
+  "silent": "",
+  "checks": "1b2a1b2b3c3c2d1b1e1e1e2e3a5b1b3d1b2b2a8a1a",
   "opening": [
    [
     0,
@@ -860,12 +940,14 @@ export const FAMILY_CODES: Readonly<Record<FamilyId, FamilyChanges>> = {
     "c"
    ]
   ],
+  "gates": {},
   "lacks": "bdefgi",
   "losses": {
    "h": {
     "f": 0,
     "h": 0
    }
-  }
+  },
+  "instead": {}
  }
 };

@@ -1,7 +1,7 @@
 import { familyOf } from './family-of.ts';
 import { ACCESSES, ACTIONS, CHECK_OUTCOMES, CONDITIONS, KINDS } from './ids.ts';
-import { GATES, LOSSES, SCALE } from './model.generated.ts';
-import { answersIn, CHECKS, checkOf, codeOf, type FamilyCode, letterOf, placeOf, rowsIn } from './model-data.ts';
+import { FAMILY_CODES, GATES, LOSSES, SCALE } from './model.generated.ts';
+import { answersIn, CHECKS, checkOf, type FamilyCode, letterOf, placeOf, rowsIn } from './model-data.ts';
 import type { Access, ActionId, CheckId, ConditionId, FamilyId, JointId, KindId, Side } from './types.ts';
 
 /** The joint distribution over (cause, condition, bearing, noise) with the likelihood of every outcome in each state. */
@@ -68,7 +68,8 @@ export function modelFor(joint: JointId, side: Side | undefined): Model {
 
 /** Turns the data into arrays over states; only pairs of cause and condition that the data name exist. */
 export function compileModel(family: FamilyId, side: Side | undefined, patch?: Patch): Model {
-  const code = codeOf(family);
+  const code = FAMILY_CODES[family];
+  const rows = code.rows.split('|');
   const pairs = pairsOf(code, side);
   const [bearings, noises] = code.besides;
   const states = pairs.flatMap((pair) =>
@@ -81,12 +82,13 @@ export function compileModel(family: FamilyId, side: Side | undefined, patch?: P
       })),
     ),
   );
-  const checks = CHECKS.filter((check, index) => check === 'history' || code.rows[letterOf(index)]);
+  const checks = CHECKS.filter((check, index) => check === 'history' || rows[index]);
   const likelihood: Partial<Record<CheckId, Record<string, Float64Array>>> = {};
   for (const check of checks) {
     const outcomes = CHECK_OUTCOMES[check];
     const columns = outcomes.map(() => new Float64Array(states.length));
-    const row = check === 'history' ? toldRow(code, patch) : seenRow(code, check, patch);
+    const row =
+      check === 'history' ? toldRow(code, patch) : seenRow(code, rows[CHECKS.indexOf(check)] ?? '', check, patch);
     states.forEach(({ kind, cause, bearing, noise }, state) => {
       row(kind, cause, [bearing, noise]).forEach((p, outcome) => {
         const column = columns[outcome];
@@ -167,11 +169,10 @@ type Row = (kind: number, cause: number, present: readonly number[]) => number[]
  * counts: kind with cause, kind, condition with cause, condition, default. Where the joint itself shows nothing, what
  * holds beside it is noticed in the stated share of the cases.
  */
-function seenRow(code: FamilyCode, check: CheckId, patch: Patch | undefined): Row {
-  const index = CHECKS.indexOf(check);
-  const rows = rowsIn(code.rows[letterOf(index)] ?? '');
+function seenRow(code: FamilyCode, text: string, check: CheckId, patch: Patch | undefined): Row {
+  const rows = rowsIn(text);
   const signs = code.besides.map(([, text]) =>
-    Array.from(text.matchAll(/(.)(\d)(\d)(\d)/g)).filter(([, letter]) => letter === letterOf(index)),
+    Array.from(text.matchAll(/(.)(\d)(\d)(\d)/g)).filter(([, letter = '']) => checkOf(letter) === check),
   );
   return (kind, cause, present) => {
     const condition = CONDITIONS.indexOf(conditionOf(KINDS[kind] ?? 'sound'));

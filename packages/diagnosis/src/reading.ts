@@ -20,7 +20,7 @@ export interface ReadingRule {
 export const readingRules = (code?: FamilyCode, joint?: JointId): ReadingRule[] =>
   READINGS.map(([letter, unit, usual, min, max], index) => {
     const check = checkOf(letter);
-    const own = code?.joints[`${letterOf(index)} ${joint}`] ?? code?.bands[letterOf(index)] ?? '';
+    const own = code?.joints[`${letterOf(index)} ${joint}`] ?? code?.bands.split('|')[index] ?? '';
     const ends = own.split(',').map((band) => band.split(' ').map(Number));
     const bands: Record<string, readonly [number, number]> = {};
     CHECK_OUTCOMES[check].forEach((outcome, place) => {
