@@ -4,6 +4,7 @@
  * @packageDocumentation
  */
 export type { JudgedCandidate } from './candidates.ts';
+export { createFitChecker, type FitAnswer, type FitChecker } from './create-fit-checker.ts';
 export { jobDefaults } from './defaults.ts';
 export type { DiagnosisPart } from './diagnosis-part.ts';
 export type {
@@ -25,6 +26,16 @@ export { readJob } from './read-job.ts';
 export { renderHtml } from './render-html.ts';
 export { renderMarkdown } from './render-markdown.ts';
 export { renderText } from './render-text.ts';
+export { draftMapping, type MappingDraft } from './screen/draft-mapping.ts';
+export { type FitAnswerEntry, type FitData, type FitFacts, fitData } from './screen/fit-data.ts';
+export type { ColumnMapping, Mapping } from './screen/mapping.ts';
+export type { Need } from './screen/need.ts';
+export { needFromJob } from './screen/need-from-job.ts';
+export type { Part, PartField, PartKind, PartSide } from './screen/part.ts';
+export { type Screening, screenParts } from './screen/screen-parts.ts';
+export type { ScreenCount, ScreenedPart, ScreenSummary, UnmappedWord } from './screen/screened.ts';
+export type { PredictedSeat } from './screen/seat-by-readings.ts';
+export { shortlist } from './screen/shortlist.ts';
 export type { PressPlan, SeatBasis, SeatPart, SeatWay, SheetDrawing, StatedTorque } from './seat-part.ts';
 export type { Block, FitState, JobSheet, Section } from './sheet.ts';
 export type { BoltStrength, SettlingPlan, TighteningPart, WrenchPlan } from './tightening-part.ts';

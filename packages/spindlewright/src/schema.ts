@@ -14,6 +14,10 @@ import type { JudgedCandidate } from './candidates.ts';
 import type { DiagnosisPart } from './diagnosis-part.ts';
 import type { Job, Reading } from './job.ts';
 import type { Provenance } from './provenance.ts';
+import type { FitData } from './screen/fit-data.ts';
+import type { Mapping } from './screen/mapping.ts';
+import type { Need } from './screen/need.ts';
+import type { ScreenedPart, ScreenSummary } from './screen/screened.ts';
 import type { PressPlan, SeatPart, SeatWay } from './seat-part.ts';
 import type { Block, JobSheet, Section } from './sheet.ts';
 import type { TighteningPart } from './tightening-part.ts';
@@ -240,3 +244,153 @@ export const jobSheetSchema: z.ZodType<JobSheet> = z.strictObject({
   sections: z.array(sectionSchema),
   provenance: provenanceSchema,
 });
+
+const partKind = z.enum(['arm', 'spindle', 'bolt', 'chainring', 'pedals', 'puller']);
+const partField = z.enum([
+  'partId',
+  'title',
+  'kind',
+  'interface',
+  'thread',
+  'shell',
+  'side',
+  'armLengthMm',
+  'spindleLengthMm',
+  'boltCircleMm',
+  'boltCount',
+  'toothCount',
+  'acrossFlatsAtMouthMm',
+  'boreLengthMm',
+  'boltSeatFromMouthMm',
+  'acrossFlatsAtEndMm',
+  'flatLengthMm',
+  'shoulderFromEndMm',
+  'faceAngleDeg',
+]);
+
+/** Schema of a {@link Need}; screening checks names against the records besides. */
+export const needSchema: z.ZodType<Need> = z.strictObject({
+  format: z.literal('spindlewright-need-1'),
+  for: partKind,
+  interface: z.string().exactOptional(),
+  thread: z.string().exactOptional(),
+  boltCircle: z.string().exactOptional(),
+  shell: z.string().exactOptional(),
+  side: z.enum(['drive', 'non-drive']).exactOptional(),
+  armLengthMm: z.number().exactOptional(),
+  spindleLengthMm: z.number().exactOptional(),
+  spindle: z
+    .strictObject({
+      flats,
+      faceAngleDeg: reading.exactOptional(),
+      flatLengthMm: reading.exactOptional(),
+      endChamferMm: reading.exactOptional(),
+      shoulderFromEndMm: reading.exactOptional(),
+      cornerDiameterMm: reading.exactOptional(),
+    })
+    .exactOptional(),
+  arm: armSchema.exactOptional(),
+  flats: z.enum(['greased', 'dry', 'unknown']).exactOptional(),
+  fixing: z
+    .strictObject({
+      thread: z.string(),
+      lubrication: z.enum(['lubricated', 'dry', 'unknown']),
+      spindleThread: z.string().exactOptional(),
+      propertyClass: z.string().exactOptional(),
+      lengthUnderHeadMm: reading.exactOptional(),
+      threadDepthMm: reading.exactOptional(),
+      washerThicknessMm: reading.exactOptional(),
+      head: z.enum(['plain', 'flanged']).exactOptional(),
+      bearingOuterDiameterMm: reading.exactOptional(),
+    })
+    .exactOptional(),
+  partMakerTorqueNm: reading.exactOptional(),
+});
+
+/** Schema of a {@link Mapping}, the shop's own file. */
+export const mappingSchema: z.ZodType<Mapping> = z.strictObject({
+  format: z.literal('spindlewright-mapping-1'),
+  note: z.string().exactOptional(),
+  columns: z.partialRecord(
+    partField,
+    z.union([
+      z.string().min(1),
+      z.strictObject({
+        column: z.union([z.string().min(1), z.array(z.string().min(1))]).exactOptional(),
+        always: z.string().exactOptional(),
+        unit: z.enum(['mm', 'cm', 'm', 'in', 'deg', 'rad']).exactOptional(),
+        values: z.record(z.string(), z.string()).exactOptional(),
+        separator: z.string().exactOptional(),
+        digitCount: z.number().min(1).max(40).exactOptional(),
+      }),
+    ]),
+  ),
+  missing: z.array(z.string()).exactOptional(),
+}) as z.ZodType<Mapping>;
+
+const fitState = z.enum(['fits', 'does-not-fit', 'cannot-tell']);
+
+/** Schema of a {@link ScreenedPart}. */
+export const screenedPartSchema: z.ZodType<ScreenedPart> = z.strictObject({
+  line: z.number(),
+  partId: z.string(),
+  state: z.enum(['fits', 'does-not-fit', 'cannot-tell', 'refused']),
+  basis: z.enum(['names', 'sizes']).exactOptional(),
+  missingFact: z.string().exactOptional(),
+  reasons: z.array(findingSchema),
+  predictedSeat: z
+    .strictObject({
+      basis: z.enum(['trial-fit', 'readings', 'published-set']),
+      set: z.string(),
+      verdict: z.enum([
+        'seats',
+        'marginal',
+        'bottoms-on-end',
+        'hits-shoulder',
+        'too-little-engagement',
+        'does-not-start',
+      ]),
+      endGapMm: limitsSchema,
+      shoulderGapMm: limitsSchema,
+    })
+    .exactOptional(),
+  chainlineEffectMm: limitsSchema.exactOptional(),
+});
+
+const screenCount = z.array(z.strictObject({ what: z.string(), rowCount: z.number() }));
+
+/** Schema of a {@link ScreenSummary}. */
+export const screenSummarySchema: z.ZodType<ScreenSummary> = z.strictObject({
+  rowCount: z.number(),
+  fitsCount: z.number(),
+  doesNotFitCount: z.number(),
+  cannotTellCount: z.number(),
+  refusedCount: z.number(),
+  duplicateCount: z.number(),
+  reasons: screenCount,
+  missingFacts: screenCount,
+  unmappedWords: z.array(z.strictObject({ field: z.string(), word: z.string(), rowCount: z.number() })),
+  cautions: z.array(findingSchema),
+  provenance: provenanceSchema,
+});
+
+/** Schema of {@link FitData}. */
+export const fitDataSchema: z.ZodType<FitData> = z.strictObject({
+  format: z.literal('spindlewright-fit-data-1'),
+  dataEdition: z.string(),
+  version: z.string(),
+  answers: z.array(
+    z.strictObject({ state: fitState, missingFact: z.string().exactOptional(), codes: z.array(z.string()) }),
+  ),
+  pairs: z.record(z.string(), z.number()),
+  circles: z.record(z.string(), z.tuple([z.number(), z.number(), z.number()])),
+  parts: z.record(
+    z.string(),
+    z.strictObject({
+      words: z.record(z.string(), z.array(z.string())),
+      numbers: z.record(z.string(), z.number()),
+      doubts: z.record(z.string(), z.strictObject({ code: z.string(), received: z.string() })),
+    }),
+  ),
+  cautions: z.array(z.string()),
+}) as unknown as z.ZodType<FitData>;

@@ -1,7 +1,9 @@
 import type { Messages } from '@spindlewright/quantity';
+import { screenMessages } from '../screen/messages.ts';
 
 /** English templates of the finding codes that this package raises itself. */
 export const messages = {
+  ...screenMessages,
   'bolt-class-near-its-limit':
     'A bolt of class {propertyClass} stands {targetNm:0} Nm only if its friction is not low: with the least friction {lowestLimitNm:0} Nm are its limit.',
   'bolt-class-too-weak':
