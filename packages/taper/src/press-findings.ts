@@ -36,8 +36,9 @@ export function pressFindings(input: {
     say('travel-unbounded', 'stop', { reason }, undefined, []);
     return findings;
   }
-  const { pressureMPa: contactPressureMPa, plasticityRatio, collapses, firstYieldMPa } = outcome;
+  const { pressureMPa: contactPressureMPa, collapses, firstYieldMPa } = outcome;
   if (collapses) {
+    const plasticityRatio = Math.max(outcome.pressureRatio, outcome.plasticityRatio);
     say('bore-fully-plastic', 'stop', { plasticityRatio, collapseRatio: COLLAPSE_RATIO });
   }
   if (!outcome.bounded) say('travel-unbounded', 'stop', { reason: 'the boss gives way under this pressure' });

@@ -34,8 +34,10 @@ export interface PressOutcome {
   stiffnessNPerMm: number;
   armFactor: number;
   spindleFactor: number;
-  /** p/(Sy (D/s - 1)), and how much more wide flats make of it; 0 when no yield strength is known. */
+  /** Share of what the boss carries fully plastic, as p/(Sy (D/s - 1)) of the first rows; 0 without a yield strength. */
   plasticityRatio: number;
+  /** p/(Sy (D/s - 1)). */
+  pressureRatio: number;
   /** The boss runs towards collapse. */
   collapses: boolean;
   /** Pressure at which the ring first yields; infinite when no yield strength is known. */
@@ -59,13 +61,15 @@ export const fitRange = {
 /** Beyond this plasticity ratio the finite-element rows run towards collapse of the boss. */
 export const COLLAPSE_RATIO = 0.63;
 
-// What splits the boss is the force on the flats over its net section, N/(L (D - s)), not the pressure: for the same
-// pressure wide flats push with more, and nearer to the corners. The rows of narrow (0.634) and of wide flats (0.841) give
-// a power of 1.35, of which the net section explains 1. It counts from the flats of the first rows, 10.05 on 13.09 mm.
+// How near the boss is to yielding right through: p over Sy ln(D/s), what a ring carries fully plastic (Tresca), and more for
+// wide flats, which for the same pressure push with more force and nearer to the corners. It is scaled to p/(Sy (D/s - 1)) of
+// the first rows, 34 mm on 13.09 mm with flats of 10.05 mm. The power was fitted to the rows of narrow (0.634) and wide
+// flats (0.841) and of a boss of 44 mm; the net section alone would give 1.
 const WIDTH_POWER = 1.3;
 const PLAIN_FLAT_RATIO = 10.0464 / 13.0889;
+const PLAIN_RING_RATIO = (34 / 13.0889 - 1) / Math.log(34 / 13.0889);
 
-// Wide flats reach the collapse of the other rows at a larger ratio of their own; the last row that is met has 0.664.
+// Wide flats and thick bosses reach this ratio before the pressure alone reaches that of collapse; the last row met has 0.664.
 const LARGEST_RATIO = 0.665;
 
 // A thinner boss would be cut by the corners of the square, and the fits have their poles below it.
@@ -131,8 +135,11 @@ export function solvePress(state: PressState): PressOutcome | undefined {
       : 0;
   const strengthMPa = arm.yieldStrengthMPa ?? Number.POSITIVE_INFINITY;
   const pressureRatio = pressureMPa / (strengthMPa * (bossRatio - 1));
-  const plasticityRatio = pressureRatio * (flatWidthMm / acrossFlatsMm / PLAIN_FLAT_RATIO) ** WIDTH_POWER;
-  const collapses = Math.min(pressureRatio, plasticityRatio) > COLLAPSE_RATIO || plasticityRatio > LARGEST_RATIO;
+  const plasticityRatio =
+    ((pressureMPa / (strengthMPa * Math.log(bossRatio))) *
+      (flatWidthMm / acrossFlatsMm / PLAIN_FLAT_RATIO) ** WIDTH_POWER) /
+    PLAIN_RING_RATIO;
+  const collapses = pressureRatio > COLLAPSE_RATIO || plasticityRatio > LARGEST_RATIO;
   let bounded = state.bossDiameterMm / acrossFlatsMm >= THINNEST_BOSS_RATIO;
   let nominal = elasticMm;
   let upper = elasticMm;
@@ -166,6 +173,7 @@ export function solvePress(state: PressState): PressOutcome | undefined {
     stiffnessNPerMm: stiffness(0),
     ...factors,
     plasticityRatio,
+    pressureRatio,
     collapses,
     firstYieldMPa: (strengthMPa / 2) * (1 - 1 / bossRatio ** 2),
     bounded,
