@@ -69,7 +69,8 @@ const REPRESS_FACTOR: Limits = { lower: 2.3, nominal: 2.6, upper: 4 };
  * at the middle of the engaged length L. `ring`: C_arm of a ring of bore s, C_sp = 1 - nu. `fitted`: both C from finite
  * elements, C_sp too by b/s and D/s (a thin boss presses on the edges of the flat); C_arm is reduced by L/(L + c), c = the bore beyond the spindle end counted as c/sqrt(1 + (c/0.183 s)^2); the
  * stiffness is divided by 0.965 for the thickness; L grows with the travel while there is bore left. `fitted-plastic`:
- * its elastic travel times 1 + 3 y^4, upper limit 1 + 4 y^4, y = 0.597 p/(Sy ln(D/s)) (b/s/0.768)^1.3; of this 2.6 y^4 (2.3
+ * its elastic travel times 1 + 3 y^4, upper limit 1 + 4 y^4, y = 0.626 (p/Sy)
+ * (b/s/0.768)^1.4/W, with w = (D/s - 1.414 + 0.828 r/s)/1.247 for the wall at the corners and W = w sqrt(1.7/(1 + 0.7 w^2)); of this 2.6 y^4 (2.3
  * to 4) stays after removal as travel of the next pressing, times 2 tan a as opening across flats. `ring-plastic`: Tresca ring, plane
  * stress, no hardening. Unequal face angles add what it takes to spread the contact from one end, on a foundation of coupled
  * springs whose wall fades over 0.183 s and shares all but 0.0525 of the compliance; fully spread, L |tan s - tan a|/(2 tan s).
@@ -77,7 +78,7 @@ const REPRESS_FACTOR: Limits = { lower: 2.3, nominal: 2.6, upper: 4 };
  *
  * Validity: `fitted` was fitted for D/s 1.7 to 4, b/s 0.54 to 0.85, fillet/s 0.038 to 0.115, and compared for 1.5 and
  * 2 deg, L 10 and 14 mm, friction 0 to 0.2, collars to 1.5 mm; beyond, a finding. Elastic results end at first yield of the
- * ring, (Sy/2)(1 - s^2/D^2); x = p/(Sy (D/s - 1)) > 0.63 or y > 0.665 is `bore-fully-plastic`, and the travel of
+ * ring, (Sy/2)(1 - s^2/D^2); x = p/(Sy (D/s - 1)) > 0.63 or y > 0.685 is `bore-fully-plastic`, and the travel of
  * `fitted-plastic` null; the elastic models and `ring-plastic`, as long as its ring carries, still give theirs, too short. A boss under 1.3 s would be cut by the
  * corners of the square: no travel. Missing dimensions are taken as in `assumedDimensions` (corner diameter 16.5, boss 34,
  * fillet 1 mm), missing materials as in `assumedMaterials`.

@@ -14,6 +14,8 @@ export interface PressState {
   /** Across flats and width of the flats in the middle of the contact zone. */
   acrossFlatsMm: number;
   flatWidthMm: number;
+  /** Widest flats within the limits, which decide whether the boss collapses. */
+  widestFlatMm: number;
   /** Bore beyond the outer end of the contact, and how much of it the spindle can still move into. */
   collarMm: number;
   growthMm: number;
@@ -61,16 +63,20 @@ export const fitRange = {
 /** Beyond this plasticity ratio the finite-element rows run towards collapse of the boss. */
 export const COLLAPSE_RATIO = 0.63;
 
-// How near the boss is to yielding right through: p over Sy ln(D/s), what a ring carries fully plastic (Tresca), and more for
-// wide flats, which for the same pressure push with more force and nearer to the corners. It is scaled to p/(Sy (D/s - 1)) of
-// the first rows, 34 mm on 13.09 mm with flats of 10.05 mm. The power was fitted to the rows of narrow (0.634) and wide
-// flats (0.841) and of a boss of 44 mm; the net section alone would give 1.
-const WIDTH_POWER = 1.3;
-const PLAIN_FLAT_RATIO = 10.0464 / 13.0889;
-const PLAIN_RING_RATIO = (34 / 13.0889 - 1) / Math.log(34 / 13.0889);
+// How near the boss is to yielding right through. What splits it is carried by the wall at the corners, (D - sqrt2 s)/2 and
+// what the fillet adds, in a thick boss by the metal round the flats instead: the two are added as one over the squares. Wide
+// flats push with more force for the same pressure, and nearer to the corners; the net section alone would give a power of
+// 1. Share and power were fitted to the rows of narrow (0.634) and wide flats (0.841) and of bosses of 26 and 44 mm, as 0.69
+// and 1.43. All is scaled to p/(Sy (D/s - 1)) of the first rows: 34 mm on 13.09 mm, flats of 10.05 mm, fillets of 1 mm.
+const WIDTH_POWER = 1.4;
+const LOCAL_SHARE = 0.7;
+const plain = { bossRatio: 34 / 13.0889, flatRatio: 10.0464 / 13.0889, wall: 1.2467 };
 
-// Wide flats and thick bosses reach this ratio before the pressure alone reaches that of collapse; the last row met has 0.664.
-const LARGEST_RATIO = 0.665;
+// Wide flats and thick bosses reach this ratio before the pressure alone reaches that of collapse; the last row met has 0.683.
+const LARGEST_RATIO = 0.685;
+
+// The wall at the corners of a boss so thin that they all but cut it, over half of the across flats.
+const THINNEST_WALL = 0.02;
 
 // A thinner boss would be cut by the corners of the square, and the fits have their poles below it.
 const THINNEST_BOSS_RATIO = 1.3;
@@ -135,11 +141,10 @@ export function solvePress(state: PressState): PressOutcome | undefined {
       : 0;
   const strengthMPa = arm.yieldStrengthMPa ?? Number.POSITIVE_INFINITY;
   const pressureRatio = pressureMPa / (strengthMPa * (bossRatio - 1));
-  const plasticityRatio =
-    ((pressureMPa / (strengthMPa * Math.log(bossRatio))) *
-      (flatWidthMm / acrossFlatsMm / PLAIN_FLAT_RATIO) ** WIDTH_POWER) /
-    PLAIN_RING_RATIO;
-  const collapses = pressureRatio > COLLAPSE_RATIO || plasticityRatio > LARGEST_RATIO;
+  const plasticityRatio = (pressureMPa / strengthMPa) * plasticShare(state, bossRatio, flatWidthMm);
+  // Wider flats lower the travel as a whole, yet bring collapse nearer.
+  const collapseRatio = (pressureMPa / strengthMPa) * plasticShare(state, bossRatio, state.widestFlatMm);
+  const collapses = pressureRatio > COLLAPSE_RATIO || collapseRatio > LARGEST_RATIO;
   let bounded = state.bossDiameterMm / acrossFlatsMm >= THINNEST_BOSS_RATIO;
   let nominal = elasticMm;
   let upper = elasticMm;
@@ -186,6 +191,14 @@ export function solvePress(state: PressState): PressOutcome | undefined {
       upper: Math.max(scale[1] * upper + CLOSING_SCALE[1] * closing, nominal + closing),
     },
   };
+}
+
+/** Plasticity ratio for a pressure as large as the yield strength. */
+function plasticShare({ acrossFlatsMm, boreCornerRadiusMm }: PressState, bossRatio: number, widthMm: number): number {
+  const fillet = (2 * (Math.SQRT2 - 1) * boreCornerRadiusMm) / acrossFlatsMm;
+  const wall = Math.max(THINNEST_WALL, bossRatio - Math.SQRT2 + fillet) / plain.wall;
+  const carries = wall * Math.sqrt((1 + LOCAL_SHARE) / (1 + LOCAL_SHARE * wall ** 2));
+  return (widthMm / acrossFlatsMm / plain.flatRatio) ** WIDTH_POWER / (carries * (plain.bossRatio - 1));
 }
 
 function fittedFactors(state: PressState, bossRatio: number): { armFactor: number; spindleFactor: number } {

@@ -35,6 +35,7 @@ export function pressStateAt(
     engagedLengthMm: engagedAt(joint, mouthMm, inverse),
     acrossFlatsMm: middleAcrossFlatsAt(joint, mouthMm, corner),
     flatWidthMm: flatWidthAt(joint, mouthMm, inverse),
+    widestFlatMm: flatWidthAt(joint, mouthMm, corner),
     collarMm,
     growthMm: place === 'pressed' ? 0 : Math.max(0, Math.min(collarMm, roomMm)),
     closingMm: Math.max(0, (engagedAt(joint, mouthMm, corner) * corner(mismatch(joint))) / Math.tan(faceAngleRad)),
