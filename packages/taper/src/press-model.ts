@@ -101,7 +101,7 @@ const LONGEST_COLLAR_RATIO = 0.183;
 const THINNEST_STRESSED_RATIO = 1.845;
 
 // What unequal angles add to the travel, over what it comes to in the rows.
-const CLOSING_SCALE = [0.9, 1.1] as const;
+const CLOSING_SCALE = [0.85, 1.15] as const;
 
 const clamp = (value: number, [low, high]: readonly [number, number]): number => Math.min(high, Math.max(low, value));
 

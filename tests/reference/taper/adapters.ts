@@ -25,7 +25,12 @@ function pressOf(row: Row, compliance?: Compliance): PressFit {
   const boreFaceAngleDeg = numberOr(row, 'boreFaceAngleDeg', faceAngleDeg);
   const yieldStrengthMPa = row.yieldStrengthMPa;
   return pressFit({
-    spindle: { acrossFlatsAtEndMm: 12.6, faceAngleDeg, flatLengthMm: lengthMm + 6, cornerDiameterMm: 16.5 },
+    spindle: {
+      acrossFlatsAtEndMm: 12.6,
+      faceAngleDeg,
+      flatLengthMm: lengthMm + 6,
+      cornerDiameterMm: numberOr(row, 'cornerDiameterMm', 16.5),
+    },
     arm: {
       // First contact with the mouth at that length, at the steeper of the two angles.
       acrossFlatsAtMouthMm: 12.6 + 2 * lengthMm * tangent(Math.max(faceAngleDeg, boreFaceAngleDeg)),
@@ -80,6 +85,13 @@ const insideLimits = (press: PressFit, row: Row): boolean => {
   const range = press.travelRangeMm;
   const travelMm = numberIn(row, 'travelMm');
   return range !== null && range.lower <= travelMm && travelMm <= range.upper;
+};
+
+/** The limits of what stays open hold the row. */
+const openingInside = (press: PressFit, row: Row): boolean => {
+  const limits = press.permanentOpeningMm;
+  const openMm = numberIn(row, 'permanentOpeningMm');
+  return limits !== null && limits.lower <= openMm && openMm <= limits.upper;
 };
 
 const removalRatio = (row: Row): Record<string, Cell> => ({
@@ -229,6 +241,21 @@ export const adapters: Adapters = {
     return { travelMm, contactPressureMPa };
   },
   'press-travel-plastic': (row) => {
+    const press = pressOf(row);
+    return { travelMm: press.travelMm, insideLimits: insideLimits(press, row) };
+  },
+  'press-travel-plastic-varied': (row) => {
+    const press = pressOf(row);
+    const upperIsSafe = (press.travelRangeMm?.upper ?? 0) >= 0.98 * numberIn(row, 'travelMm');
+    return { travelMm: press.travelMm, insideLimits: insideLimits(press, row), upperIsSafe };
+  },
+  'press-travel-elastic-varied': (row) => ({ travelMm: pressOf(row).travelMm }),
+  'permanent-opening-varied': (row) => {
+    const press = pressOf(row);
+    const permanentOpeningMm = press.permanentOpeningMm?.nominal ?? null;
+    return { permanentOpeningMm, insideLimits: openingInside(press, row) };
+  },
+  'press-unequal-angles-varied': (row) => {
     const press = pressOf(row);
     return { travelMm: press.travelMm, insideLimits: insideLimits(press, row) };
   },
