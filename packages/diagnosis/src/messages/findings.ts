@@ -14,7 +14,7 @@ export const messages: Messages = {
   'contradiction-reading-against-word':
     '"{check}" was given as "{outcome}", but {measurement} speaks for "{nearest}"; the reading was believed. Look again.',
   'contradiction-incompatible':
-    '"{check}: {outcome}" and "{otherCheck}: {otherOutcome}" exclude each other; one of them has to be looked at again.',
+    '"{check}: {outcome}" and "{otherCheck}: {otherOutcome}" exclude each other; look again.',
   'contradiction-unexplained':
     'Nothing plausible explains "{check}: {outcome}"; look again, or something rare is the matter.',
   'caution-maker-first': "The part maker's instructions and a qualified mechanic stand above this answer.",
@@ -25,12 +25,11 @@ export const messages: Messages = {
   'caution-no-shim': 'A deformed hole cannot be saved: no shim, glue, peening or higher torque makes it hold again.',
   'caution-safety-catch': 'Ask for the safety catch: it has to lie in its hole before the pinch bolts are tightened.',
   'caution-look-for-cracks':
-    'A crack has a chance of {probability}: clean and look at the corners of the hole, the arm root, the pedal eye and the large end of the square. A cracked part is finished.',
+    'A crack has a chance of {probability}: clean and look at hole, arm root, pedal eye and spindle where it leaves the arm. A cracked part is finished.',
   'caution-tighten-once':
     'Tighten to the value of the part maker and check once after the first rides; an arm that loosens again is to be taken off, since each further tightening opens its hole.',
   'caution-spindle-thread':
-    'If a new bolt of the right thread does not draw up smoothly, the thread in the spindle is gone and the spindle has to be replaced.',
+    'If a new bolt of the right thread does not draw up smoothly, the thread in the spindle is gone: replace the spindle.',
   'caution-other-arm': 'Parts that do not belong together may be on both sides: look at the other arm too.',
-  'caution-contradiction':
-    'Some answers contradict each other, so riding is not among the actions until they are cleared up.',
+  'caution-contradiction': 'Some answers contradict each other: no riding until they are cleared up.',
 };
