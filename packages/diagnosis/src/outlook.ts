@@ -43,8 +43,8 @@ export interface CheckOutlook {
  * @example
  * ```ts
  * import { outlook } from '@spindlewright/diagnosis';
- * const [first] = outlook({ joint: 'square-taper-jis', observations: { 'play-at-arm': 'arm-moves-on-spindle' } });
- * first?.answers.some((answer) => answer.changesAction); // => true
+ * const checks = outlook({ joint: 'square-taper-jis', observations: { 'play-at-arm': 'arm-moves-on-spindle' } });
+ * checks.some(({ answers }) => answers.some((answer) => answer.changesAction)); // => true
  * ```
  * @see `diagnose`.
  */

@@ -74,39 +74,46 @@ export function ownerWords(input: { result: Diagnosis; messages?: Messages }): O
           { text: text(`action-${action}`) },
           doNotRide ? 'stop' : 'caution',
         );
+  const keeping = keepingOf(result, cause, text);
   const replaced = /^(replace|fit)-/.test(action);
   return {
-    sentences: [found, doing, keepingOf(result, cause, text, line)],
+    sentences: [found, doing, line(keeping.code, keeping.values)],
     keep: replaced ? KEEP.map((code) => line(code)) : [],
     workshop: reasonsFor(result).map((code) => line(code, {}, 'caution')),
   };
 }
 
-const KEEP = ['keep-old-parts', 'keep-pictures', 'keep-readings', 'keep-papers', 'keep-no-promise'];
+const KEEP = ['keep-old-parts', 'keep-pictures', 'keep-readings', 'keep-papers', 'keep-no-promise'] as const;
 
 /** How it came about and what keeps it from coming back: the need that the cause asks for, else the first one. */
 function keepingOf(
   result: Diagnosis,
   cause: { id: CauseId; probability: number },
   text: (code: string) => string,
-  line: (code: string, values?: Record<string, string | number>) => Finding,
-): Finding {
+): { code: 'owner-keep-well' | 'owner-cause-open' | 'owner-cause'; values: Record<string, string> } {
   const asked = result.repairNeeds.find((need) => need.cause === cause.id) ?? result.repairNeeds[0];
   const need = text(`need-${asked?.id ?? 'stop-when-loose'}`);
-  if (result.action === 'ride') return line('owner-keep-well', { need });
-  if (cause.id === 'none' || cause.probability < CAUSE_NAMED) return line('owner-cause-open', { need });
-  return line('owner-cause', { cause: text(`cause-${cause.id}`), need });
+  if (result.action === 'ride') return { code: 'owner-keep-well', values: { need } };
+  if (cause.id === 'none' || cause.probability < CAUSE_NAMED) return { code: 'owner-cause-open', values: { need } };
+  return { code: 'owner-cause', values: { cause: text(`cause-${cause.id}`), need } };
 }
 
-function reasonsFor({ conditions, causes, spindleStillGood, action }: Diagnosis): string[] {
+type WorkshopCode =
+  | 'workshop-cracked'
+  | 'workshop-spindle'
+  | 'workshop-thread'
+  | 'workshop-impact'
+  | 'workshop-unclear';
+
+function reasonsFor({ conditions, causes, spindleStillGood, action }: Diagnosis): WorkshopCode[] {
   const of = (id: string): number => conditions.find((entry) => entry.id === id)?.probability ?? 0;
   const [first] = conditions;
-  const unclear = action !== 'ride' && (first?.probability ?? 0) < 0.5;
-  return [
-    ...(of('arm-cracked') >= CHANCE_OF_A_CRACK && action !== 'ride' ? ['workshop-cracked'] : []),
-    ...(spindleStillGood.state === 'not-good' ? ['workshop-spindle'] : []),
-    ...(of('fixing-thread-damaged') >= 0.5 ? ['workshop-thread'] : []),
-    ...((causes.find(({ id }) => id === 'impact')?.probability ?? 0) >= 0.5 ? ['workshop-impact'] : []),
-    ...(unclear ? ['workshop-unclear'] : []),
+  const reasons: [boolean, WorkshopCode][] = [
+    [of('arm-cracked') >= CHANCE_OF_A_CRACK && action !== 'ride', 'workshop-cracked'],
+    [spindleStillGood.state === 'not-good', 'workshop-spindle'],
+    [of('fixing-thread-damaged') >= 0.5, 'workshop-thread'],
+    [(causes.find(({ id }) => id === 'impact')?.probability ?? 0) >= 0.5, 'workshop-impact'],
+    [action !== 'ride' && (first?.probability ?? 0) < 0.5, 'workshop-unclear'],
   ];
+  return reasons.flatMap(([holds, code]) => (holds ? [code] : []));
 }

@@ -6,21 +6,38 @@ import { seatVerdicts } from './seat-verdict.ts';
 import type { ArmShape, Material, SpindleShape } from './shapes.ts';
 import { pressedFrom, pressReached, seatFromShapes } from './solve-seat.ts';
 
+/** A spindle of which nothing is left to be assumed: every size but the shoulder is given. */
+export interface BareSpindle extends Required<Omit<SpindleShape<LimitsInput>, 'shoulderFromEndMm'>> {
+  /** Where the shoulder stands, from the end face; above 0 to 200 mm, none when absent. */
+  shoulderFromEndMm?: LimitsInput;
+}
+
+/** Materials of both parts. */
+export interface BareMaterials {
+  /** Material of the spindle. */
+  spindle: Material<LimitsInput>;
+  /** Material of the arm. */
+  arm: Material<LimitsInput>;
+}
+
+/** What presses the arm on, with nothing left to be assumed. */
+export interface BarePressing {
+  /** Axial force between bolt and arm, 0 to 200000 N. */
+  axialForceN: LimitsInput;
+  /** Coefficient of friction of the flats, 0 to 1. */
+  friction: LimitsInput;
+  /** Materials of both parts. */
+  materials: BareMaterials;
+}
+
 /** A joint of which nothing is left to be assumed. */
 export interface BareSeatInput {
-  /** Shape of the spindle end, every size but the shoulder given. */
-  spindle: Required<Omit<SpindleShape<LimitsInput>, 'shoulderFromEndMm'>> & { shoulderFromEndMm?: LimitsInput };
-  /** Shape of the arm, every size given. */
+  /** Shape of the spindle end. */
+  spindle: BareSpindle;
+  /** Shape of the arm. */
   arm: Required<ArmShape<LimitsInput>>;
-  /** What presses the arm on, materials given. */
-  pressing: {
-    /** Axial force between bolt and arm, 0 to 200000 N. */
-    axialForceN: LimitsInput;
-    /** Coefficient of friction of the flats, 0 to 1. */
-    friction: LimitsInput;
-    /** Materials of both parts. */
-    materials: { spindle: Material<LimitsInput>; arm: Material<LimitsInput> };
-  };
+  /** What presses the arm on. */
+  pressing: BarePressing;
 }
 
 /** Where the arm sits, without a word beside it. */

@@ -4,4 +4,11 @@
  *
  * @packageDocumentation
  */
-export { type BareSeat, type BareSeatInput, bareSeat } from './bare-seat.ts';
+export {
+  type BareMaterials,
+  type BarePressing,
+  type BareSeat,
+  type BareSeatInput,
+  type BareSpindle,
+  bareSeat,
+} from './bare-seat.ts';

@@ -12,6 +12,11 @@ import type { ChainlineShift, chainlineShift } from './chainline-shift.ts';
 import type { clearanceFromPlay } from './clearance-from-play.ts';
 import type { ConeForces, coneForces } from './cone-forces.ts';
 import type { FlatFit, FlatReading, fitFlats } from './fit-flats.ts';
+import type { CotterWedge, CotterWedgeInput } from './joints/cotter-wedge.ts';
+import type { FaceSpline, FaceSplineInput } from './joints/face-spline.ts';
+import type { OnePieceCrank, OnePieceCrankInput } from './joints/one-piece-crank.ts';
+import type { PinchClamp, PinchClampInput } from './joints/pinch-clamp.ts';
+import type { SplinePress, SplinePressInput } from './joints/spline-press.ts';
 import type { LoadMargin, loadMargin, SideMargin } from './load-margin.ts';
 import type { BorePlay, playFromClearance } from './play-from-clearance.ts';
 import type { NeededPreload, preloadFor } from './preload-for.ts';
@@ -582,5 +587,134 @@ export const coneForcesSchema: z.ZodType<ConeForces> = z.strictObject({
   releaseForceN: z.number(),
   slipForceN: z.number().min(0),
   slipTorqueNm: z.number().min(0),
+  findings,
+});
+
+const share = { above: 0, max: 1 };
+const pressForce = { min: 0, max: 100_000 };
+
+/** Schema of a {@link SplinePressInput}. */
+export const splinePressInputSchema: z.ZodType<SplinePressInput> = z.strictObject({
+  axialForceN: measured(force),
+  forceToStopN: measured({ above: 0, max: 200_000 }),
+  friction: measured(friction),
+  taperPerSideDeg: measured({ above: 0, max: 10 }),
+  splineCount: plain({ min: 2, max: 200 }),
+  flankHeightMm: measured({ above: 0, max: 20 }),
+  engagedLengthMm: measured(length),
+  meanRadiusMm: measured(length),
+  allowablePressureMPa: measured({ above: 0, max: 2000 }),
+  carryingShare: measured(share).exactOptional(),
+});
+
+/** Schema of a {@link SplinePress}. */
+export const splinePressSchema: z.ZodType<SplinePress> = z.strictObject({
+  home: z.boolean(),
+  pressReached: limitsSchema,
+  stopForceN: limitsSchema,
+  normalForceN: limitsSchema,
+  contactPressureMPa: limitsSchema,
+  releaseForceN: limitsSchema,
+  holdsAtRestWithoutBolt: z.boolean(),
+  torqueCapacityNm: limitsSchema,
+  findings,
+});
+
+/** Schema of a {@link PinchClampInput}. */
+export const pinchClampInputSchema: z.ZodType<PinchClampInput> = z.strictObject({
+  boltPreloadN: measured(pressForce),
+  boltCount: plain({ min: 1, max: 6 }),
+  spindleDiameterMm: measured(length),
+  clampWidthMm: measured(length),
+  friction: measured(friction),
+  hingeToBoltMm: measured({ above: 0, max: 200 }),
+  hingeToAxisMm: measured({ above: 0, max: 200 }),
+  closingForceN: measured(pressForce).exactOptional(),
+  slotGapMm: measured({ min: -10, max: 20 }).exactOptional(),
+  axialPlayMm: measured({ min: 0, max: 10 }).exactOptional(),
+  cap: z
+    .strictObject({
+      torqueNm: measured({ min: 0, max: 20 }),
+      threadDiameterMm: measured(length),
+      nutFactor: measured({ min: 0.05, max: 1 }),
+    })
+    .exactOptional(),
+});
+
+/** Schema of a {@link PinchClamp}. */
+export const pinchClampSchema: z.ZodType<PinchClamp> = z.strictObject({
+  clampForceN: limitsSchema,
+  contactPressureMPa: limitsSchema,
+  slipTorqueNm: limitsSchema,
+  axialHoldN: limitsSchema,
+  capForceN: limitsOrNull,
+  slotOpen: z.boolean().nullable(),
+  findings,
+});
+
+/** Schema of a {@link CotterWedgeInput}. */
+export const cotterWedgeInputSchema: z.ZodType<CotterWedgeInput> = z.strictObject({
+  pressForceN: measured(pressForce),
+  flatAngleDeg: measured({ above: 0, max: 20 }),
+  flatFriction: measured(friction),
+  backFriction: measured(friction),
+  flatLengthMm: measured({ above: 0, max: 50 }),
+  flatWidthMm: measured({ above: 0, max: 50 }),
+  axisToFlatMm: measured({ above: 0, max: 50 }),
+  crankTorqueNm: measured({ min: 0, max: 1000 }).exactOptional(),
+  sameWayRound: z.boolean().exactOptional(),
+});
+
+/** Schema of a {@link CotterWedge}. */
+export const cotterWedgeSchema: z.ZodType<CotterWedge> = z.strictObject({
+  normalForceN: limitsSchema,
+  contactPressureMPa: limitsSchema,
+  releaseForceN: limitsSchema,
+  holdsAtRestWithoutNut: z.boolean(),
+  firstEdgeUnloadingNm: limitsSchema,
+  rockingLimitNm: limitsSchema,
+  shearStressMPa: limitsSchema,
+  misalignmentDeg: limitsSchema,
+  findings,
+});
+
+/** Schema of a {@link FaceSplineInput}. */
+export const faceSplineInputSchema: z.ZodType<FaceSplineInput> = z.strictObject({
+  axialForceN: measured(force),
+  flankAngleDeg: measured({ above: 0, max: 60 }),
+  friction: measured(friction),
+  outerDiameterMm: measured({ above: 0, max: 200 }),
+  innerDiameterMm: measured({ min: 0, max: 200 }),
+  bearingShare: measured(share).exactOptional(),
+  torqueNm: measured({ min: 0, max: 2000 }).exactOptional(),
+  bendingNm: measured({ min: 0, max: 2000 }).exactOptional(),
+});
+
+/** Schema of a {@link FaceSpline}. */
+export const faceSplineSchema: z.ZodType<FaceSpline> = z.strictObject({
+  torqueCapacityNm: limitsSchema,
+  openingMomentNm: limitsSchema,
+  neededForceN: limitsSchema,
+  reserveRatio: limitsOrNull,
+  contactPressureMPa: limitsSchema,
+  staysTogether: z.boolean(),
+  findings,
+});
+
+/** Schema of a {@link OnePieceCrankInput}. */
+export const onePieceCrankInputSchema: z.ZodType<OnePieceCrankInput> = z.strictObject({
+  pedalForceN: measured({ min: 0, max: 20_000 }),
+  crankLengthMm: measured(crankLength),
+  overhangMm: measured({ min: 0, max: 300 }),
+  barDiameterMm: measured(length),
+  yieldStrengthMPa: measured({ min: 1, max: 5000 }).exactOptional(),
+});
+
+/** Schema of a {@link OnePieceCrank}. */
+export const onePieceCrankSchema: z.ZodType<OnePieceCrank> = z.strictObject({
+  torqueNm: limitsSchema,
+  bendingNm: limitsSchema,
+  equivalentStressMPa: limitsSchema,
+  yieldShare: limitsOrNull,
   findings,
 });

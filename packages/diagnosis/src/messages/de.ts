@@ -211,7 +211,7 @@ export const messages: Messages = {
   'explain-evidence-strongly-against': '{text}: spricht stark dagegen.',
   'explain-spindle-good': 'Die Welle taugt für einen anderen Arm.',
   'explain-spindle-not-good': 'Die Welle ist nicht mehr zu verwenden.',
-  'explain-spindle-cannot-tell': 'Ob die Welle noch gut ist, ist nicht bekannt. {text}',
+  'explain-spindle-cannot-tell': 'Ob die Welle noch gut ist, entscheidet noch ein Blick ({text}).',
   'explain-next-check': 'Als Nächstes: {text} Das dauert {minutes:0} min.',
   'explain-no-next-check': 'Keine weitere Prüfung würde ändern, was zu tun ist.',
   'owner-sound': 'An der Kurbel wurde nichts gefunden: {text}.',

@@ -170,7 +170,7 @@ export const words: Messages = {
   'explain-open': 'Not known yet: whether {text} ({percent:0} in 100).',
   'explain-spindle-good': 'The spindle is good for another arm.',
   'explain-spindle-not-good': 'The spindle is not to be used again.',
-  'explain-spindle-cannot-tell': 'Whether the spindle is still good is not known. {text}',
+  'explain-spindle-cannot-tell': 'Whether the spindle is still good is decided by one more look ({text}).',
   'explain-next-check': 'Look next: {text} It takes {minutes:0} min.',
   'explain-no-next-check': 'No further check would change what to do.',
 };

@@ -4,6 +4,7 @@ import { chainlineMessages } from './chainline.ts';
 import { clearanceMessages } from './clearance.ts';
 import { distributionMessages } from './distribution.ts';
 import { flatsMessages } from './flats.ts';
+import { jointsMessages } from './joints.ts';
 import { keepingMessages } from './keeping.ts';
 import { loadMessages } from './load.ts';
 import { playMessages } from './play.ts';
@@ -18,6 +19,7 @@ export const messages: Messages = {
   ...clearanceMessages,
   ...distributionMessages,
   ...flatsMessages,
+  ...jointsMessages,
   ...keepingMessages,
   ...loadMessages,
   ...playMessages,

@@ -1,0 +1,30 @@
+import type { Messages } from '@spindlewright/quantity';
+
+/** Of the joints beside the square taper. @internal */
+export const jointsMessages = {
+  'cap-leaves-play':
+    'The arm can still shift by {axialPlayMm:2} mm along its spindle: set the cap before the pinch bolts are tightened.',
+  'clamp-rests-on-model':
+    'How the pressure lies around the spindle is not known: the limits run from two lines of contact to an even pressure.',
+  'cotter-works-out':
+    'The cotter does not hold by itself at the lowest friction: it works out unless its nut keeps it, and a nut is no wedge.',
+  'cotters-same-way-round':
+    'Both cotters the same way round leave the arms {misalignmentDeg:1} degrees out of line: turn one of them round.',
+  'face-teeth-open':
+    'The axial force does not keep the teeth together under this load: {neededForceN:0} N are needed, {axialForceN:0} N are there. Do not ride.',
+  'flat-lifts': 'This torque lifts one edge of the flat off the cotter: the joint rocks and wears from here on.',
+  'joint-instructions-first':
+    'This is a model of the joint: the instructions of the part makers and the eye of a qualified mechanic come before it.',
+  'no-joint':
+    'Arm and spindle are one piece: there is no seat to tighten, to mark or to wear. What can be looked at is whether it is bent or cracked, and its bearings.',
+  'not-home':
+    'The force does not bring the arm onto its stop: {leftShare:2} of the way is left. The chainline is not that of the part, and the press is not what it was made for.',
+  'past-yield':
+    'At this load the bar is stressed to {equivalentStressMPa:0} MPa and may bend for good; {yieldStrengthMPa:0} MPa were given for it.',
+  'safety-catch':
+    'Where the arm has a safety catch it lies in its hole before the pinch bolts are tightened; the clamp alone is no proof against walking off.',
+  'share-of-flanks-assumed':
+    'Three flanks of four are taken to carry (common handbook practice, from memory); no figure for these joints was found.',
+  'slot-closed':
+    'The slot is closed: the halves meet each other instead of the spindle, and no torque on the bolts clamps the arm. Do not ride.',
+} as const satisfies Messages;
