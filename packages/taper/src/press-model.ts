@@ -67,10 +67,12 @@ export const COLLAPSE_RATIO = 0.63;
 // what the fillet adds, in a thick boss by the metal round the flats instead: the two are added as one over the squares. Wide
 // flats push with more force for the same pressure, and nearer to the corners; the net section alone would give a power of
 // 1. Share and power were fitted to the rows of narrow (0.634) and wide flats (0.841) and of bosses of 26 and 44 mm, as 0.69
-// and 1.43. All is scaled to p/(Sy (D/s - 1)) of the first rows: 34 mm on 13.09 mm, flats of 10.05 mm, fillets of 1 mm.
+// and 1.43. A collar carries with the length as it does in the elastic press, to a power of 1.2 after the rows without one. All is scaled to p/(Sy (D/s - 1)) of the first
+// rows: 34 mm on 13.09 mm, flats of 10.05 mm, fillets of 1 mm, collar of 1.5 mm on 14 mm.
 const WIDTH_POWER = 1.4;
+const COLLAR_POWER = 1.2;
 const LOCAL_SHARE = 0.7;
-const plain = { bossRatio: 34 / 13.0889, flatRatio: 10.0464 / 13.0889, wall: 1.2467 };
+const plain = { bossRatio: 34 / 13.0889, flatRatio: 10.0464 / 13.0889, wall: 1.2467, helped: 1.0908 };
 
 // Wide flats and thick bosses reach this ratio before the pressure alone reaches that of collapse; the last row met has 0.683.
 const LARGEST_RATIO = 0.685;
@@ -194,11 +196,16 @@ export function solvePress(state: PressState): PressOutcome | undefined {
 }
 
 /** Plasticity ratio for a pressure as large as the yield strength. */
-function plasticShare({ acrossFlatsMm, boreCornerRadiusMm }: PressState, bossRatio: number, widthMm: number): number {
+function plasticShare(
+  { acrossFlatsMm, boreCornerRadiusMm, engagedLengthMm, collarMm }: PressState,
+  bossRatio: number,
+  widthMm: number,
+): number {
   const fillet = (2 * (Math.SQRT2 - 1) * boreCornerRadiusMm) / acrossFlatsMm;
   const wall = Math.max(THINNEST_WALL, bossRatio - Math.SQRT2 + fillet) / plain.wall;
   const carries = wall * Math.sqrt((1 + LOCAL_SHARE) / (1 + LOCAL_SHARE * wall ** 2));
-  return (widthMm / acrossFlatsMm / plain.flatRatio) ** WIDTH_POWER / (carries * (plain.bossRatio - 1));
+  const helped = ((1 + effectiveCollar(collarMm, acrossFlatsMm) / engagedLengthMm) / plain.helped) ** COLLAR_POWER;
+  return (widthMm / acrossFlatsMm / plain.flatRatio) ** WIDTH_POWER / (carries * helped * (plain.bossRatio - 1));
 }
 
 function fittedFactors(state: PressState, bossRatio: number): { armFactor: number; spindleFactor: number } {
