@@ -20,6 +20,11 @@ export const screenMessages = {
   'named-alike-only':
     'The two are named alike, and the published sizes of one name differ by more than a press: try the arm on by hand, measure both gaps, and only then press it.',
   'duplicate-part-id': 'An earlier row has the same part id; both are judged, each by itself.',
+  'row-not-json': 'The line is no JSON: {fault}.',
+  'row-too-long': 'The line is longer than {longest:0} characters and was not read.',
+  'row-columns-differ': 'The row has {found:0} fields and the header {wanted:0}; none of them can be trusted.',
+  'row-quotes-broken': 'The quotation marks of the row do not match: {fault}.',
+  'row-not-text': 'The row holds bytes that are no text.',
   'row-not-an-object': 'The row is no record of fields.',
   'part-id-missing': 'The row has no part id.',
   'part-id-damaged': 'The part id "{received}" looks damaged by a spreadsheet: the part cannot be ordered by it.',

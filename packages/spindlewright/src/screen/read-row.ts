@@ -55,14 +55,18 @@ const MISSING = [
 ];
 
 /** The fields that can move the answer to this need. @internal */
-export function fieldsFor(need: Need): { words: readonly WordField[]; numbers: readonly NumberField[] } {
-  const square =
+export function fieldsFor(need: Need): {
+  words: readonly WordField[];
+  numbers: readonly NumberField[];
+  square: readonly NumberField[];
+} {
+  const square: readonly NumberField[] =
     need.for === 'arm' && need.spindle !== undefined
       ? SQUARE_FIELDS.arm
       : need.for === 'spindle' && need.arm !== undefined
         ? SQUARE_FIELDS.spindle
         : [];
-  return { words: WORD_FIELDS[need.for], numbers: [...NUMBER_FIELDS[need.for], ...square] };
+  return { words: WORD_FIELDS[need.for], numbers: [...NUMBER_FIELDS[need.for], ...square], square };
 }
 
 /** Makes the reader of a mapping; without one rows are read under our own names. @internal */
@@ -145,8 +149,9 @@ function singleCell(name: string): CellReader {
 }
 
 const SHORT = 60;
+// What is no text is named by its form: a list nested without end could not be written out.
 const short = (value: unknown): string =>
-  (typeof value === 'string' ? value : (JSON.stringify(value) ?? typeof value)).slice(0, SHORT);
+  typeof value === 'string' ? value.slice(0, SHORT) : typeof value === 'object' ? 'something nested' : String(value);
 
 interface WordReader {
   cell: CellReader;

@@ -9,9 +9,9 @@ import { circleOf, mateLookup } from './mate-lookup.ts';
 import { screenMessages } from './messages.ts';
 import type { Need } from './need.ts';
 import type { Facts } from './part.ts';
-import { type Row, rowReader } from './read-row.ts';
+import { fieldsFor, type Row, rowReader } from './read-row.ts';
 import type { ScreenCount, ScreenedPart, ScreenSummary, UnmappedWord } from './screened.ts';
-import { seatByReadings } from './seat-by-readings.ts';
+import { type JudgedSeat, seatByReadings } from './seat-by-readings.ts';
 
 /** Everything of a screened part but its place and its id; one object serves all rows alike. @internal */
 export interface Outcome extends Omit<ScreenedPart, 'line' | 'partId'> {
@@ -54,6 +54,7 @@ export function screener(need: Need, mapping: Mapping | undefined): Screener {
   const outcomes = new Map<string, Counted>();
   // Most rows of a catalogue are another kind of part, which one cell tells.
   const otherKinds = new Map<unknown, Counted>();
+  const squareFields = fieldsFor(need).square;
   const ids = idSet();
   const states = { fits: 0, 'does-not-fit': 0, 'cannot-tell': 0, refused: 0 };
   const reasons = new Map<string, number>();
@@ -81,9 +82,19 @@ export function screener(need: Need, mapping: Mapping | undefined): Screener {
       }
     }
   };
+  const seats = new Map<string, JudgedSeat | undefined>();
+  // A seat takes milliseconds, and rows that differ in side or length share it.
+  const seatFor = (facts: Facts, own: string | undefined): JudgedSeat | undefined => {
+    const key = JSON.stringify([own ?? '', squareFields.map((field) => facts.numbers[field] ?? '')]);
+    if (!seats.has(key)) {
+      if (seats.size >= MOST_OUTCOMES) seats.clear();
+      seats.set(key, seatByReadings(need, facts, own));
+    }
+    return seats.get(key);
+  };
   const work = (row: Row): Counted => {
     const facts = reader.factsOf(row);
-    const outcome = outcomeOf(need, facts, decideFacts(need, facts, lookup, circle));
+    const outcome = outcomeOf(need, facts, decideFacts(need, facts, lookup, circle), seatFor);
     for (const reason of outcome.reasons) for (const source of reason.sources) sources.add(source);
     return { outcome, rowCount: 0, words: unmappedOf(facts) };
   };
@@ -205,13 +216,18 @@ function unmappedOf({ doubts }: Facts): (readonly [string, string])[] {
   );
 }
 
-function outcomeOf(need: Need, facts: Facts, decided: Decided): Outcome {
+function outcomeOf(
+  need: Need,
+  facts: Facts,
+  decided: Decided,
+  seatFor: (facts: Facts, own: string | undefined) => JudgedSeat | undefined,
+): Outcome {
   const reasons = decided.steps.flatMap(findingsOf);
   const base = { state: decided.state, basis: 'names' as const, reasons };
   if (decided.steps.some((step) => 'code' in step && step.code === 'another-kind')) return base;
   const own = facts.words.interface?.length === 1 ? facts.words.interface[0] : undefined;
   const joint = need.for === 'arm' || need.for === 'spindle';
-  const seat = joint ? seatByReadings(need, facts, own) : undefined;
+  const seat = joint ? seatFor(facts, own) : undefined;
   const chainlineEffectMm = joint ? chainlineOf(need, facts, decided) : undefined;
   const extras = {
     ...(seat === undefined ? {} : { predictedSeat: seat.seat }),

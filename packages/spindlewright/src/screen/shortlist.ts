@@ -11,15 +11,18 @@ export interface ShortlistKeeper {
   list(): ScreenedPart[];
 }
 
+/** Farther than any chainline moves; one that is not known comes after all that are. */
+const MOST_MM = 400;
+
 /** A part that fits by its sizes leads, then one by its names, then one of which one fact is missing; then the chainline. */
 function rankOf({ state, basis, predictedSeat, chainlineEffectMm }: ScreenedPart): number {
   const ofState = state === 'fits' ? (basis === 'sizes' ? 0 : 1) : 2;
   const thin = predictedSeat?.basis === 'readings' && predictedSeat.verdict !== 'seats' ? 0.5 : 0;
   const off =
     chainlineEffectMm === undefined
-      ? 0
+      ? MOST_MM
       : Math.max(Math.abs(chainlineEffectMm.lower), Math.abs(chainlineEffectMm.upper));
-  return 1000 * (ofState + thin) + Math.min(off, 400);
+  return 1000 * (ofState + thin) + Math.min(off, MOST_MM);
 }
 
 /** @internal */
@@ -48,7 +51,7 @@ export function shortlistKeeper(top: number): ShortlistKeeper {
  *
  * @remarks
  * Formula: parts that fit by their sizes, then parts that fit by their names, then parts of which one fact is missing;
- * within each those whose chainline moves least, at its worst bound; then in the order in which they came.
+ * within each those whose chainline moves least, at its worst bound, and is known; then in the order in which they came.
  *
  * Validity: any parts of {@link screenParts}; those that do not fit or were refused are left out.
  *
