@@ -57,7 +57,7 @@ export function createFitChecker(data: FitData): FitChecker {
     ]);
   }
   // Maps, since a key of the data may be the name of a method of every object.
-  const pairs = new Map(Object.entries(data.pairs));
+  const pairs = byQuestion(data);
   const parts = new Map(Object.entries(data.parts));
   const circles = new Map(
     Object.entries(data.circles).map(([id, [boltCircleMm, boltCount, smallestRing]]): [string, Circle] => [
@@ -66,10 +66,8 @@ export function createFitChecker(data: FitData): FitChecker {
     ]),
   );
   const lookupFor = (wanted: Need['for']): MateLookup => {
-    return (question, part, need): MateEntry | undefined => {
-      const place = pairs.get(`${wanted} ${question} ${part} ${need}`);
-      return place === undefined ? undefined : data.answers[place];
-    };
+    const own = pairs.get(wanted);
+    return (question, part, need) => own?.get(question)?.get(part)?.get(need);
   };
   const lookups = {
     arm: lookupFor('arm'),
@@ -100,4 +98,28 @@ export function createFitChecker(data: FitData): FitChecker {
       return told(state, codes, missingFact);
     },
   };
+}
+
+type Answers = Map<string, Map<string, Map<string, Map<string, MateEntry>>>>;
+
+/** The answers by kind, question, part and need, so that no key is put together at a check. */
+function byQuestion({ pairs, answers }: FitData): Answers {
+  const all: Answers = new Map();
+  for (const [key, place] of Object.entries(pairs)) {
+    const answer = answers[place];
+    const [wanted = '', question = '', part = '', need = ''] = key.split(' ');
+    if (answer === undefined) continue;
+    const ofKind = within(all, wanted, () => new Map());
+    const ofQuestion = within(ofKind, question, () => new Map());
+    within(ofQuestion, part, () => new Map()).set(need, answer);
+  }
+  return all;
+}
+
+function within<T>(table: Map<string, T>, key: string, make: () => T): T {
+  const found = table.get(key);
+  if (found !== undefined) return found;
+  const fresh = make();
+  table.set(key, fresh);
+  return fresh;
 }

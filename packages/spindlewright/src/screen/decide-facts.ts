@@ -108,17 +108,27 @@ const STEPS: Readonly<
 const SIDED = { drive: 'right-thread', 'non-drive': 'left-thread' } as const;
 
 function settle(steps: readonly Step[]): Decided {
-  const state: FitState = steps.some((step) => step.state === 'does-not-fit')
-    ? 'does-not-fit'
-    : steps.some((step) => step.state === 'cannot-tell')
-      ? 'cannot-tell'
-      : 'fits';
-  const shiftMm = steps.map((step) => ('mate' in step ? step.mate.shiftMm : undefined)).find((one) => one);
-  const missing = state === 'cannot-tell' ? steps.find((step) => step.state === 'cannot-tell')?.missingFact : undefined;
+  let state: FitState = 'fits';
+  for (const step of steps) {
+    if (step.state === 'does-not-fit') {
+      state = step.state;
+      break;
+    }
+    if (step.state === 'cannot-tell') state = step.state;
+  }
+  let missing: string | undefined;
+  let shiftMm: Limits | undefined;
+  for (const step of steps) {
+    if (state === 'cannot-tell' && step.state === state) missing ??= step.missingFact;
+    if ('mate' in step) shiftMm ??= step.mate.shiftMm;
+  }
   return {
     state,
-    // What decides comes first; what merely agrees stays out of a refusal.
-    steps: [...steps.filter((step) => step.state === state), ...steps.filter((step) => step.state !== state)],
+    // What decides comes first.
+    steps:
+      steps.length < 2
+        ? steps
+        : [...steps.filter((step) => step.state === state), ...steps.filter((step) => step.state !== state)],
     ...(missing === undefined ? {} : { missingFact: missing }),
     ...(shiftMm === undefined ? {} : { shiftMm }),
   };
@@ -150,15 +160,16 @@ function mateStep(
   lookup: MateLookup,
 ): Step {
   const given = facts.words[field] ?? [];
-  const entries = given.map((id) => (need === undefined ? undefined : lookup(question, id, need)));
-  const [first] = entries;
+  const [id] = given;
+  if (id === undefined) return open(facts, field);
+  const ask = (one: string): MateEntry | undefined => (need === undefined ? undefined : lookup(question, one, need));
+  const first = ask(id);
   if (first === undefined) {
-    if (given.length === 0) return open(facts, field);
     const values = { fact: field, received: given.join(', ') };
     return { state: 'cannot-tell', code: 'word-not-mapped', missingFact: field, values };
   }
   // Of several ids that a row leaves open, the answer stands only where it is the same for all.
-  if (entries.some((entry) => entry?.state !== first.state)) {
+  if (given.length > 1 && given.some((one) => ask(one)?.state !== first.state)) {
     const code = facts.doubts[field]?.code === 'facts-contradict' ? 'facts-contradict' : 'several-values';
     const values = { fact: field, received: given.join(', ') };
     return { state: 'cannot-tell', code, missingFact: field, values };
