@@ -173,6 +173,8 @@ export const shopMapping = {
         Kettenblatt: 'chainring',
         Pedale: 'pedals',
         Abzieher: 'puller',
+        Schlauch: 'other',
+        Sattel: 'other',
       },
     },
     interface: {

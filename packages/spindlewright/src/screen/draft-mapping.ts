@@ -2,7 +2,7 @@ import { columnOf } from './check-mapping.ts';
 import type { ColumnMapping, Mapping } from './mapping.ts';
 import { PART_FIELDS, type PartField, type WordField } from './part.ts';
 import { looksLikeExponent, readNumber } from './read-number.ts';
-import type { Row } from './read-row.ts';
+import { type Row, usualMeaning } from './read-row.ts';
 import type { UnmappedWord } from './screened.ts';
 import { meaningOf, plainWord } from './vocabulary.ts';
 
@@ -176,7 +176,7 @@ function draftColumn(
   }
   const values: [string, string][] = [];
   for (const [word, rowCount] of countWords(column, rows, () => true)) {
-    const meaning = meaningOf(field as WordField, word);
+    const meaning = usualMeaning(field as WordField, word);
     if (meaning?.length === 1 && meaning[0] !== undefined) values.push([word, meaning[0]]);
     else if (meaning === undefined) {
       values.push([word, '']);

@@ -10,8 +10,8 @@ export interface Part {
   partId: string;
   /** Its title, in which a standard may be named. */
   title?: string;
-  /** What it is. */
-  kind?: PartKind;
+  /** What it is; `other` for a part of none of these kinds. */
+  kind?: PartKind | 'other';
   /** Id of the joint that an arm or a spindle is made for. */
   interface?: string | readonly string[];
   /** Id of the thread of a bolt, a pedal or a puller, such as `bolt-m8x1`. */

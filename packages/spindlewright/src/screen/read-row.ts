@@ -118,6 +118,14 @@ export function rowReader(mapping: Mapping | undefined, need: Need): RowReader {
   };
 }
 
+/** What a text means without a mapping; an empty list where it means that nothing is known. @internal */
+export function usualMeaning(field: WordField, text: string): readonly string[] | undefined {
+  const facts: Facts = { words: {}, numbers: {}, doubts: {} };
+  wordReader(field, { column: field }, new Set(MISSING)).read({ [field]: text }, '', facts);
+  const doubt = facts.doubts[field];
+  return doubt === undefined || doubt.code === 'several-values' ? (facts.words[field] ?? []) : undefined;
+}
+
 function cellReader({ column, always }: ColumnMapping): CellReader {
   if (column === undefined) return () => always;
   const names = typeof column === 'string' ? [column] : column;
@@ -239,7 +247,7 @@ function threadSuits(id: string, kind: string | undefined): boolean {
 }
 
 function idsOf(field: WordField): ReadonlySet<string> {
-  if (field === 'kind') return new Set(['arm', 'spindle', 'bolt', 'chainring', 'pedals', 'puller']);
+  if (field === 'kind') return new Set(['arm', 'spindle', 'bolt', 'chainring', 'pedals', 'puller', 'other']);
   if (field === 'side') return new Set(['drive', 'non-drive', 'pair']);
   if (field === 'interface') return new Set(listInterfaces().map(({ id }) => id));
   const shell = field === 'shell';

@@ -26,7 +26,16 @@ const KINDS: Readonly<Record<PartKind, readonly string[]>> = {
     'kettingblad',
   ],
   pedals: ['pedal', 'pedals', 'pedale', 'p\u00e9dale', 'p\u00e9dales', 'pedali', 'pedales', 'pedalen'],
-  puller: ['puller', 'crank puller', 'kurbelabzieher', 'arrache-manivelle', 'estrattore', 'extractor', 'cranktrekker'],
+  puller: [
+    'puller',
+    'crank puller',
+    'kurbelabzieher',
+    'abzieher',
+    'arrache-manivelle',
+    'estrattore',
+    'extractor',
+    'cranktrekker',
+  ],
 };
 
 const SIDES: Readonly<Record<PartSide, readonly string[]>> = {
