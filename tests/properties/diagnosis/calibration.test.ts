@@ -1,80 +1,16 @@
 // Simulated cases: what is said to have a probability of p has to be so in a share p of them. This proves the code only:
 // the cases come from the same judgement that the answers rest on. The judgement is tried by the vignettes.
-import { type Diagnosis, diagnose, type JointId } from '@spindlewright/diagnosis';
-import { type LikelihoodRecord, listFrequencyWords } from '@spindlewright/diagnosis/data';
+import type { LikelihoodRecord } from '@spindlewright/diagnosis/data';
 import { describe, expect, it } from 'vitest';
+import { BINS, everyWordMoved, simulate, spread, worst } from './calibrate.ts';
 import { FAMILY_JOINTS, seededRandom } from './generators.ts';
-import { type Change, createSampler, type Simulated, type Source } from './simulate.ts';
+import type { Change } from './simulate.ts';
 
 const CASES = 52_000;
-const BINS = 15;
 // About six hundred sums are looked at; five standard deviations are passed by chance once in three thousand runs.
 const BOUND = 5;
 /** Greatest expected calibration error, by common use: mean distance of claim and share over the bins, by their counts. */
 const ERROR_BOUND = 0.03;
-
-interface Tally {
-  expected: number;
-  variance: number;
-  seen: number;
-  count: number;
-}
-
-/** Everything that a result claims with a probability, and whether it is so. */
-function* statements(result: Diagnosis, truth: Simulated) {
-  for (const { id, probability } of result.conditions) {
-    yield { kind: 'condition', id, probability, hit: id === truth.condition };
-  }
-  for (const { id, probability } of result.causes) yield { kind: 'cause', id, probability, hit: id === truth.cause };
-  for (const { id, probability } of result.besides) {
-    const hit = id === 'bearing-worn' ? truth.bearingWorn : truth.noiseElsewhere;
-    yield { kind: 'beside', id, probability, hit };
-  }
-}
-
-interface Outcome {
-  /** Sums by bin, id and kind. */
-  tallies: Map<string, Tally>;
-  /** Mean distance between what the leading condition is said to have and how often it is so, over the bins. */
-  error: number;
-}
-
-function simulate(joint: JointId, cases: number, seed: number, source: Omit<Source, 'joint'> = {}): Outcome {
-  const sample = createSampler(seededRandom(seed), { joint, ...source });
-  const tallies = new Map<string, Tally>();
-  const leading = Array.from({ length: BINS }, () => ({ expected: 0, seen: 0 }));
-  const count = (key: string, probability: number, hit: boolean): void => {
-    const tally = tallies.get(key) ?? { expected: 0, variance: 0, seen: 0, count: 0 };
-    tally.expected += probability;
-    tally.variance += probability * (1 - probability);
-    tally.seen += hit ? 1 : 0;
-    tally.count += 1;
-    tallies.set(key, tally);
-  };
-  for (let index = 0; index < cases; index++) {
-    const truth = sample();
-    const result = diagnose(truth.input);
-    for (const { kind, id, probability, hit } of statements(result, truth)) {
-      count(`${kind} in bin ${Math.min(BINS - 1, Math.floor(BINS * probability))}`, probability, hit);
-      count(`${kind} ${id}`, probability, hit);
-    }
-    const [first] = result.conditions;
-    const bin = leading[Math.min(BINS - 1, Math.floor(BINS * (first?.probability ?? 0)))];
-    if (first === undefined || bin === undefined) continue;
-    bin.expected += first.probability;
-    bin.seen += first.id === truth.condition ? 1 : 0;
-  }
-  const error = leading.reduce((sum, { expected, seen }) => sum + Math.abs(expected - seen), 0) / cases;
-  return { tallies, error };
-}
-
-/** The sum that is farthest off, in standard deviations. */
-function worst({ tallies }: Outcome): [string, number] {
-  const found = [...tallies]
-    .filter(([, { variance }]) => variance > 5)
-    .map(([key, { expected, variance, seen }]): [string, number] => [key, (seen - expected) / Math.sqrt(variance)]);
-  return found.reduce((a, b) => (Math.abs(b[1]) > Math.abs(a[1]) ? b : a), ['none', 0]);
-}
 
 const each = Math.ceil(CASES / FAMILY_JOINTS.length);
 
@@ -140,23 +76,7 @@ describe('simulated cases', () => {
   );
 
   it('how calibration degrades when every word of the truth is one step off', { timeout: 120_000 }, () => {
-    const scale = listFrequencyWords().map(({ probability }) => probability);
-    const random = seededRandom(seed);
-    const steps = new Map<string, number>();
-    // Towards the next word up or down, by the toss of a coin for each record; only words that are said at all.
-    const change: Change = ({ id, word, probability }) => {
-      const place = listFrequencyWords().findIndex((entry) => entry.word === word);
-      if (place < 1) return probability;
-      const step = steps.get(id) ?? (random() < 0.5 ? -1 : 1);
-      steps.set(id, step);
-      const moved = Math.min(scale.length - 1, Math.max(1, place + step));
-      return ((scale[moved] ?? 0) / (scale[place] ?? 1)) * probability;
-    };
-    const spread = (outcome: Outcome): number => {
-      const sums = [...outcome.tallies.values()].filter(({ variance }) => variance > 5);
-      const squares = sums.reduce((sum, { expected, variance, seen }) => sum + (seen - expected) ** 2 / variance, 0);
-      return Math.sqrt(squares / sums.length);
-    };
+    const change = everyWordMoved(seededRandom(seed));
     // Nearly everything is answered, in words: the more is asked, the more a wrong word counts.
     const right = simulate('square-taper-jis', each, seed, { asked: 0.7, read: 0 });
     const moved = simulate('square-taper-jis', each, seed, { asked: 0.7, read: 0, change });

@@ -1,70 +1,11 @@
 // Cases of common practice, written by hand before the model was. They are the only check on the judgement in the data:
 // simulated cases prove the code alone. `tuned` ones may have shaped the data, `kept-out` ones have not; a kept-out case
 // that shapes the data moves to the tuned ones.
-import { readdirSync, readFileSync } from 'node:fs';
-import {
-  type ActionId,
-  type BesideId,
-  type CauseId,
-  type ConditionId,
-  type DiagnoseInput,
-  diagnose,
-} from '@spindlewright/diagnosis';
+import { diagnose } from '@spindlewright/diagnosis';
 import { diagnoseInputSchema } from '@spindlewright/diagnosis/schema';
 import { getSource } from '@spindlewright/quantity/sources';
 import { describe, expect, it } from 'vitest';
-
-interface Vignette extends DiagnoseInput {
-  id: string;
-  story: string;
-  expect: {
-    /** The leading condition, one of these. */
-    conditions?: ConditionId[];
-    causes?: CauseId[];
-    besides?: BesideId[];
-    actions: ActionId[];
-    doNotRide: boolean;
-  };
-  standing: 'common-practice';
-  sources: string[];
-}
-
-const folder = new URL('./vignettes/', import.meta.url);
-const read = (kind: 'tuned' | 'kept-out'): Vignette[] =>
-  readdirSync(new URL(`${kind}/`, folder)).map(
-    (name) => JSON.parse(readFileSync(new URL(`${kind}/${name}`, folder), 'utf8')) as Vignette,
-  );
-const inputOf = ({ joint, side, observations, measurements }: Vignette): DiagnoseInput => ({
-  joint,
-  ...(side === undefined ? {} : { side }),
-  observations,
-  ...(measurements === undefined ? {} : { measurements }),
-});
-
-/** Every departure of the answer from what common practice expects. */
-function mismatches(vignette: Vignette): string[] {
-  const { expect: wanted, id } = vignette;
-  const result = diagnose(inputOf(vignette));
-  const [condition] = result.conditions;
-  const [cause] = result.causes;
-  const found: string[] = [];
-  if (result.doNotRide !== wanted.doNotRide) found.push(`${id}: doNotRide ${result.doNotRide}`);
-  if (!wanted.actions.includes(result.action)) found.push(`${id}: action ${result.action}`);
-  if (wanted.conditions && condition && !wanted.conditions.includes(condition.id)) {
-    found.push(`${id}: condition ${condition.id}`);
-  }
-  if (wanted.causes && cause && !wanted.causes.includes(cause.id)) found.push(`${id}: cause ${cause.id}`);
-  for (const beside of wanted.besides ?? []) {
-    const probability = result.besides.find((entry) => entry.id === beside)?.probability ?? 0;
-    if (probability < 0.5) found.push(`${id}: ${beside} ${probability}`);
-  }
-  return found;
-}
-
-const tuned = read('tuned');
-const keptOut = read('kept-out');
-const of = (kind: string, list: readonly Vignette[]): string[] =>
-  list.flatMap(mismatches).filter((text) => text.includes(`: ${kind} `));
+import { inputOf, keptOut, mismatches, departures as of, tuned } from './cases.ts';
 
 const families = ['square', 'spline-10', 'spline-8', 'spline-48', 'face', 'through', 'cottered', 'one-piece'];
 
