@@ -26,6 +26,8 @@ export const DIMENSIONLESS: Readonly<Record<string, string>> = {
   samples: 'count',
   seed: 'whole number',
   minLength: 'count of items',
+  line: 'number of a line, from 1',
+  top: 'count of items',
   minutes: 'is its own unit',
   refused: 'row numbers',
   frictions: 'coefficients',

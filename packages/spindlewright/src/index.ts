@@ -31,7 +31,7 @@ export { type FitAnswerEntry, type FitData, type FitFacts, fitData } from './scr
 export type { ColumnMapping, Mapping } from './screen/mapping.ts';
 export type { Need } from './screen/need.ts';
 export { needFromJob } from './screen/need-from-job.ts';
-export type { Part, PartField, PartKind, PartSide } from './screen/part.ts';
+export type { Doubt, Part, PartField, PartKind, PartSide } from './screen/part.ts';
 export { type Screening, screenParts } from './screen/screen-parts.ts';
 export type { ScreenCount, ScreenedPart, ScreenSummary, UnmappedWord } from './screen/screened.ts';
 export type { PredictedSeat } from './screen/seat-by-readings.ts';

@@ -369,7 +369,7 @@ export const screenSummarySchema: z.ZodType<ScreenSummary> = z.strictObject({
   duplicateCount: z.number(),
   reasons: screenCount,
   missingFacts: screenCount,
-  unmappedWords: z.array(z.strictObject({ field: z.string(), word: z.string(), rowCount: z.number() })),
+  unmappedWords: z.array(z.strictObject({ field: partField, word: z.string(), rowCount: z.number() })),
   cautions: z.array(findingSchema),
   provenance: provenanceSchema,
 });

@@ -1,11 +1,12 @@
 import { dataEdition, listInterfaces, listNeighbours, type NeighbourKind } from '@spindlewright/interfaces';
 import { DomainError } from '@spindlewright/quantity';
+import type { FitState } from '../sheet.ts';
 import { version } from '../version.ts';
 import { checkMapping } from './check-mapping.ts';
-import type { Circle, MateEntry, MateQuestion } from './decide-facts.ts';
+import type { Circle, MateQuestion } from './decide-facts.ts';
 import type { Mapping } from './mapping.ts';
 import { circleOf, mateLookup } from './mate-lookup.ts';
-import type { Facts, PartKind } from './part.ts';
+import type { Doubt, Facts, PartField, PartKind } from './part.ts';
 import { rowReader } from './read-row.ts';
 
 /** What a fit checker works with: the answers to every pair of names, and the shop's parts. Plain JSON. */
@@ -31,7 +32,7 @@ export interface FitData {
 /** One answer in short. */
 export interface FitAnswerEntry {
   /** What a shop can act on. */
-  state: MateEntry['state'];
+  state: FitState;
   /** The fact that would decide. */
   missingFact?: string;
   /** Codes of the reasons. */
@@ -41,11 +42,11 @@ export interface FitAnswerEntry {
 /** What is known of one part, as the checker takes it. */
 export interface FitFacts {
   /** Kind, joint, thread, shell and side, each as a list of ids. */
-  words: Facts['words'];
+  words: Readonly<Partial<Record<PartField, readonly string[]>>>;
   /** Sizes in mm, and counts. */
-  numbers: Facts['numbers'];
+  numbers: Readonly<Partial<Record<PartField, number>>>;
   /** Values that were not used, and why. */
-  doubts: Facts['doubts'];
+  doubts: Readonly<Partial<Record<PartField, Doubt>>>;
 }
 
 /**

@@ -92,8 +92,9 @@ export type NumberField = {
 /** Names of the fields that hold one of our words. @internal */
 export type WordField = 'kind' | 'interface' | 'thread' | 'shell' | 'side';
 
-/** Why a value that a row holds is not used. @internal */
+/** Why a value that a row holds is not used. */
 export interface Doubt {
+  /** What is the matter with it. */
   code: 'value-suspicious' | 'value-out-of-range' | 'word-not-mapped' | 'facts-contradict' | 'several-values';
   /** What came, cut short. */
   received: string;

@@ -1,7 +1,7 @@
 import type { Finding, Limits } from '@spindlewright/quantity';
 import type { Provenance } from '../provenance.ts';
 import type { FitState } from '../sheet.ts';
-import type { WordField } from './part.ts';
+import type { PartField } from './part.ts';
 import type { PredictedSeat } from './seat-by-readings.ts';
 
 /** What one row of a catalogue comes to. */
@@ -35,7 +35,7 @@ export interface ScreenCount {
 /** A word of the catalogue that no mapping explains. */
 export interface UnmappedWord {
   /** The field in whose column it stands. */
-  field: WordField | string;
+  field: PartField;
   /** The word. */
   word: string;
   /** In how many rows. */

@@ -8,7 +8,7 @@ import type { Mapping } from './mapping.ts';
 import { circleOf, mateLookup } from './mate-lookup.ts';
 import { screenMessages } from './messages.ts';
 import type { Need } from './need.ts';
-import type { Facts } from './part.ts';
+import type { Doubt, Facts, PartField } from './part.ts';
 import { fieldsFor, type Row, rowReader } from './read-row.ts';
 import type { ScreenCount, ScreenedPart, ScreenSummary, UnmappedWord } from './screened.ts';
 import { type JudgedSeat, seatByReadings } from './seat-by-readings.ts';
@@ -38,7 +38,7 @@ interface Counted {
   /** The same with the mark of a repeated id, made when it is needed. */
   repeated?: Outcome;
   rowCount: number;
-  words: readonly (readonly [string, string])[];
+  words: readonly (readonly [PartField, string])[];
 }
 
 /** More outcomes than a catalogue of sane columns has; beyond it the memory is emptied, so that no file can fill it. */
@@ -210,8 +210,8 @@ function findingsOf(step: Step): readonly Finding[] {
   return [say(step.code, SEVERITY[step.code] ?? usual, step.values)];
 }
 
-function unmappedOf({ doubts }: Facts): (readonly [string, string])[] {
-  return Object.entries(doubts).flatMap(([field, doubt]) =>
+function unmappedOf({ doubts }: Facts): (readonly [PartField, string])[] {
+  return (Object.entries(doubts) as [PartField, Doubt][]).flatMap(([field, doubt]) =>
     doubt.code === 'word-not-mapped' ? [[field, doubt.received] as const] : [],
   );
 }
