@@ -52,6 +52,29 @@ describe('compareSides', () => {
     expect(findings).toMatchObject([{ code: 'contradiction-sides', severity: 'caution' }]);
   });
 
+  it('sets side by side what was answered and read on both', () => {
+    const { differences, readings, findings } = compareSides({
+      joint,
+      drive: {
+        observations: { 'end-gap': 'clear', 'bore-flats': 'straight' },
+        measurements: { endGapMm: { value: 3.4, standardUncertainty: 0.1 }, shoulderGapMm: 3 },
+      },
+      nonDrive: {
+        observations: { 'end-gap': 'flush', 'play-at-arm': 'arm-moves-on-spindle' },
+        measurements: { endGapMm: { value: 0.2, standardUncertainty: 0.1 }, shoulderGapMm: 3.05 },
+      },
+    });
+    expect(differences).toEqual([{ check: 'end-gap', drive: 'clear', nonDrive: 'flush' }]);
+    // 3.4 - 0.2, each within three times its uncertainty; 3 and 3.05 within a tenth each.
+    expect(readings.map(({ measurement, beyondUncertainty }) => [measurement, beyondUncertainty])).toEqual([
+      ['endGapMm', true],
+      ['shoulderGapMm', false],
+    ]);
+    expect(readings[0]?.difference.lower).toBeCloseTo(2.6, 12);
+    expect(readings[0]?.difference.upper).toBeCloseTo(3.8, 12);
+    expect(findings).toMatchObject([{ code: 'arm-sits-deeper', values: { side: 'non-drive' } }]);
+  });
+
   it('refuses with the path of the side', () => {
     const paths = (input: unknown): string => {
       try {

@@ -3,7 +3,13 @@
  *
  * @packageDocumentation
  */
-export { compareSides, type SideComparison, type SideInput } from './compare-sides.ts';
+export {
+  compareSides,
+  type ReadingDifference,
+  type SideComparison,
+  type SideDifference,
+  type SideInput,
+} from './compare-sides.ts';
 export { diagnose } from './diagnose.ts';
 export { explain } from './explain.ts';
 export { type ActionDescription, listActions } from './list-actions.ts';

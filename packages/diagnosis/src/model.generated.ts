@@ -76,20 +76,20 @@ export const READINGS: readonly ReadingCode[] = [
 export const LOSSES: readonly (readonly number[])[] = [
  [
   0,
-  1500,
+  800,
   400,
-  1500,
-  1500,
-  600,
-  1500,
-  1500,
-  1500,
-  1500,
-  1500,
-  1500,
-  1500,
-  600,
-  1500
+  800,
+  800,
+  300,
+  800,
+  800,
+  800,
+  800,
+  800,
+  800,
+  800,
+  300,
+  800
  ],
  [
   12,
@@ -109,8 +109,8 @@ export const LOSSES: readonly (readonly number[])[] = [
   150
  ],
  [
-  20,
-  20,
+  22,
+  27,
   6,
   5,
   8,
@@ -127,7 +127,7 @@ export const LOSSES: readonly (readonly number[])[] = [
  ],
  [
   26,
-  16,
+  24,
   0,
   60,
   60,
@@ -211,7 +211,7 @@ export const LOSSES: readonly (readonly number[])[] = [
   0
  ],
  [
-  18,
+  24,
   12,
   160,
   200,
@@ -267,6 +267,10 @@ export const GATES: Readonly<Record<string, readonly [string, string]>> = {
   "d0",
   "d13f0"
  ],
+ "c": [
+  "j0123l2",
+  ""
+ ],
  "j": [
   "",
   "s1c2"
@@ -279,8 +283,8 @@ export const GATES: Readonly<Record<string, readonly [string, string]>> = {
 export const ARM_OFF: string = "defgh";
 export const IN_USE: string = "ajk";
 export const NO_REPAIR: string = "acjk";
-export const DO_NOT_RIDE_ABOVE: number = 0.01;
-export const LESS_URGENT: string = "c";
+export const DO_NOT_RIDE_ABOVE: number = 0.035;
+export const LESS_URGENT: string = "cfn";
 export const BESIDE_LOSSES: readonly (readonly (readonly [number, number])[])[] = [
  [
   [
@@ -734,7 +738,7 @@ export const FAMILY_CODES: Readonly<Record<FamilyId, FamilyCode>> = {
   "instead": {}
  },
  "through-spindle": {
-  "causes": "A600a9B135b8d4o3l2C30m7e5l2D45b9c2E45d7o5b3c3F25k6l5d4G20c5m6d4H25l7m5b2I40l5k5c4n3m3J8f7h5e2g2K6e7h5L25c7g5h3d3m2",
+  "causes": "A600a9B135b8d4o3l2C30m7e5l2D45b9c2E45d7o5b3c3F25k6l5d4G20c5m6d4H25l7m5b2I40l6k4c4n3m3J8f7h5e2g2K6e7h5L25c7g5h3d3m2",
   "besides": [
    [
     0.16,
@@ -954,6 +958,9 @@ export const FAMILY_CODES: Readonly<Record<FamilyId, FamilyCode>> = {
   "gates": {},
   "lacks": "bdefgi",
   "losses": {
+   "a": {
+    "f": 800
+   },
    "h": {
     "f": 0,
     "h": 0

@@ -4,7 +4,13 @@
  * @packageDocumentation
  */
 import { hardLimits } from '@spindlewright/quantity';
-import { findingSchema, type JsonSchema, jsonSchemaOf, measurandSchema } from '@spindlewright/quantity/schema';
+import {
+  findingSchema,
+  type JsonSchema,
+  jsonSchemaOf,
+  limitsSchema,
+  measurandSchema,
+} from '@spindlewright/quantity/schema';
 import { z } from 'zod/v4';
 import type { SideComparison, SideInput } from './compare-sides.ts';
 import {
@@ -146,6 +152,10 @@ export const sideComparisonSchema: z.ZodType<SideComparison> = z.strictObject({
   firstSide: z.enum(['drive', 'non-drive', 'neither']),
   action: z.enum(ACTIONS),
   doNotRide: z.boolean(),
+  differences: z.array(z.strictObject({ check, drive: outcome, nonDrive: outcome })),
+  readings: z.array(
+    z.strictObject({ measurement: z.enum(MEASUREMENTS), difference: limitsSchema, beyondUncertainty: z.boolean() }),
+  ),
   findings: z.array(findingSchema),
 });
 
