@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { diagnose } from './diagnose.ts';
 import { explain } from './explain.ts';
-import type { Diagnosis } from './types.ts';
+import { listJoints } from './list-joints.ts';
+import { messages as de } from './messages/de.ts';
+import { outlook } from './outlook.ts';
+import type { DiagnoseInput, Diagnosis } from './types.ts';
 
 const result = diagnose({
   joint: 'square-taper-jis',
@@ -52,6 +55,42 @@ describe('explain', () => {
     expect(explain({ result: odd }).map(({ code }) => code)).toContain('contradiction-incompatible');
     const done = explain({ result: { ...result, nextChecks: [] } });
     expect(done.map(({ code }) => code)).toContain('explain-no-next-check');
+  });
+
+  it.each(listJoints().flatMap(({ id, modelled }) => (modelled ? [id as DiagnoseInput['joint']] : [])))(
+    'tells at %s what speaks for and against, what is open and what would change the action, in both languages',
+    (joint) => {
+      const input: DiagnoseInput = {
+        joint,
+        observations: { 'play-at-arm': 'none', 'arm-straightness': 'bent', 'creak-under-load': 'each-pedal-stroke' },
+      };
+      const full = { result: diagnose(input), outlook: outlook(input) };
+      const codes = explain(full).map(({ code }) => code);
+      expect(codes.some((code) => /^explain-evidence-.*for$/.test(code))).toBe(true);
+      expect(codes.some((code) => /^explain-evidence-.*against$/.test(code))).toBe(
+        full.result.evidence.some(({ weight }) => weight.endsWith('against')),
+      );
+      const changing = full.outlook
+        .map(({ answers }) => answers.filter((answer) => answer.changesAction))
+        .filter((answers) => answers.length > 0)
+        .slice(0, 2)
+        .flat();
+      expect(codes.filter((code) => code.startsWith('explain-would-'))).toHaveLength(changing.length);
+      const little: DiagnoseInput = { joint, observations: { 'play-at-arm': 'none' } };
+      const early = explain({ result: diagnose(little), outlook: outlook(little), messages: de });
+      expect(early.some(({ code }) => code.startsWith('explain-would-'))).toBe(true);
+      for (const { message } of [...explain(full), ...early]) expect(message).toMatch(/^[^{}]*[.?)]$/);
+    },
+  );
+
+  it('names what speaks against even behind three pieces that speak for', () => {
+    const [piece] = result.evidence;
+    if (piece === undefined) throw new Error('no evidence');
+    const against = { ...piece, weight: 'against' as const, logOddsRatio: -1 };
+    const evidence = [piece, piece, piece, piece, against];
+    const codes = explain({ result: { ...result, evidence } }).map(({ code }) => code);
+    expect(codes.filter((code) => code.startsWith('explain-evidence-'))).toHaveLength(4);
+    expect(codes).toContain('explain-evidence-against');
   });
 
   it.each([[undefined], [null], [{}], [{ conditions: [], causes: [] }]])('refuses %j', (value) => {

@@ -1,10 +1,13 @@
 import { createFinding, DomainError, type Finding, formatFinding, type Messages } from '@spindlewright/quantity';
 import { words } from './messages/words.ts';
-import type { Diagnosis } from './types.ts';
+import type { CheckOutlook } from './outlook.ts';
+import type { Diagnosis, Evidence } from './types.ts';
 
-// Judgement: below this a second condition only distracts; more pieces of evidence than this are not read.
+// Judgement: below this a second condition only distracts; more pieces of evidence, and more checks with what they would
+// change, than these are not read.
 const WORTH_NAMING = 0.1;
 const PIECES = 3;
+const CHANGES = 2;
 const OPEN = [0.2, 0.5] as const;
 
 /**
@@ -18,9 +21,10 @@ const OPEN = [0.2, 0.5] as const;
  *
  * Accuracy: percentages are rounded to whole numbers in the sentences, not in `values`.
  *
- * @param input - `result`: what `diagnose` gave; `messages`: templates and words by code, English when left out.
- * @returns Sentences in reading order: riding, condition, cause, action, evidence, what stays
- * unknown, contradictions, next check, cautions.
+ * @param input - `result`: what `diagnose` gave; `outlook`: what `outlook` gave for the same case, for sentences on what
+ * would change the action; `messages`: templates and words by code, English when left out.
+ * @returns Sentences in reading order: riding, condition, cause, action, evidence (the heaviest pieces, one against among
+ * them where there is one), what stays unknown, contradictions, next check, what would change the action, cautions.
  * @throws {@link DomainError} when `result` is not a result of `diagnose`.
  * @example
  * ```ts
@@ -33,7 +37,11 @@ const OPEN = [0.2, 0.5] as const;
  * ```
  * @see The table `@spindlewright/diagnosis/messages/en`.
  */
-export function explain(input: { result: Diagnosis; messages?: Messages }): Finding[] {
+export function explain(input: {
+  result: Diagnosis;
+  outlook?: readonly CheckOutlook[];
+  messages?: Messages;
+}): Finding[] {
   const result = input?.result;
   const [first, second] = Array.isArray(result?.conditions) ? result.conditions : [];
   const [cause] = Array.isArray(result?.causes) ? result.causes : [];
@@ -61,7 +69,7 @@ export function explain(input: { result: Diagnosis; messages?: Messages }): Find
   }
   if (cause.id !== 'none') lines.push(line('explain-cause', chance('cause', cause)));
   lines.push(line('explain-action', { id: result.action, text: text(`action-${result.action}`) }));
-  for (const { check, outcomes, weight, logOddsRatio } of result.evidence.slice(0, PIECES)) {
+  for (const { check, outcomes, weight, logOddsRatio } of worthTelling(result.evidence)) {
     if (weight === 'hardly') continue;
     const said = outcomes.map((outcome) => text(`outcome-${check}-${outcome}`)).join(', ');
     lines.push(line(`explain-evidence-${weight}`, { check, text: said, logOddsRatio }));
@@ -85,6 +93,23 @@ export function explain(input: { result: Diagnosis; messages?: Messages }): Find
     const { check, minutes, gain } = next;
     lines.push(line('explain-next-check', { check, minutes, gain, text: text(`check-${check}`) }));
   }
+  const changing = (input.outlook ?? []).map(({ check, answers }) => ({
+    check,
+    answers: answers.filter((answer) => answer.changesAction),
+  }));
+  for (const { check, answers } of changing.filter((entry) => entry.answers.length > 0).slice(0, CHANGES)) {
+    for (const { outcome, action, doNotRide } of answers) {
+      const values = { check, outcome, text: text(`outcome-${check}-${outcome}`), action: text(`action-${action}`) };
+      lines.push(line(doNotRide ? 'explain-would-change' : 'explain-would-allow', values));
+    }
+  }
   lines.push(...result.cautions.map(reworded));
   return lines;
+}
+
+/** The heaviest pieces; what speaks against is never crowded out by what speaks for. */
+function worthTelling(evidence: readonly Evidence[]): Evidence[] {
+  const heavy = evidence.filter(({ weight }) => weight !== 'hardly');
+  const against = heavy.find(({ weight }) => weight.endsWith('against'));
+  return heavy.filter((piece, index) => index < PIECES || piece === against);
 }

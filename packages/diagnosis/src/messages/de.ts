@@ -2,6 +2,8 @@ import type { Messages } from '@spindlewright/quantity';
 
 /** German templates of every finding, question, answer and sentence of this package, by code. */
 export const messages: Messages = {
+  'arm-sits-deeper':
+    'Nach {measurement} sitzt der Arm „{side}“ um {byMm:1} mm tiefer als der andere: ein verschlissenes Loch, oder Teile zweier Arten.',
   'answer-shared': '„{check}“ wurde nur für eine Seite genannt und gilt für beide.',
   'contradiction-sides':
     '„{check}“ gehört zu beiden Seiten, wurde aber auf der einen als „{drive}“ und auf der anderen als „{nonDrive}“ genannt.',
@@ -213,6 +215,8 @@ export const messages: Messages = {
   'explain-spindle-not-good': 'Die Welle ist nicht mehr zu verwenden.',
   'explain-spindle-cannot-tell': 'Ob die Welle noch gut ist, entscheidet noch ein Blick ({text}).',
   'explain-next-check': 'Als Nächstes: {text} Das dauert {minutes:0} min.',
+  'explain-would-change': 'Stellt sich heraus: „{text}“, dann wäre zu tun: {action}.',
+  'explain-would-allow': 'Stellt sich heraus: „{text}“, dann dürfte wieder gefahren werden, und zu tun wäre: {action}.',
   'explain-no-next-check': 'Keine weitere Prüfung würde ändern, was zu tun ist.',
   'owner-sound': 'An der Kurbel wurde nichts gefunden: {text}.',
   'owner-found': 'Was wir gefunden haben: {text}.',

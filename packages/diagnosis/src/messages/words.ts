@@ -172,5 +172,7 @@ export const words: Messages = {
   'explain-spindle-not-good': 'The spindle is not to be used again.',
   'explain-spindle-cannot-tell': 'Whether the spindle is still good is decided by one more look ({text}).',
   'explain-next-check': 'Look next: {text} It takes {minutes:0} min.',
+  'explain-would-change': 'Should it turn out that "{text}", the thing to do would be: {action}.',
+  'explain-would-allow': 'Should it turn out that "{text}", riding would be open again, and the thing to do: {action}.',
   'explain-no-next-check': 'No further check would change what to do.',
 };
