@@ -28,6 +28,7 @@ describe('createFitChecker', () => {
           told.missingFact,
         ]);
         expect(answer.codes[0]).toBe(told.reasons[0]?.code);
+        expect(JSON.parse(JSON.stringify(answer))).toEqual(structuredClone(answer));
       }
     }
   });

@@ -10,6 +10,8 @@ import { entries, folders, publishedSources, readText, root } from '../../worksp
 /** Functions whose result is no plain data, with the reason. */
 const EXEMPT: Readonly<Record<string, string>> = {
   checkInput: 'returns nothing',
+  createFitChecker: 'a checker to be called; its answers are plain and tested beside it',
+  screenParts: 'to be looped over; parts and summary are plain and tested beside it',
   preloadFromTorqueColumns: 'typed arrays, which JSON does not keep',
   torqueFromPreloadColumns: 'typed arrays, which JSON does not keep',
 };
