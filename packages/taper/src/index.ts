@@ -1,9 +1,9 @@
-export { type ArmClearance, armClearance } from './arm-clearance.ts';
 /**
  * Where a square-taper crank arm seats, what pressing does to it and how far it may turn when worn.
  *
  * @packageDocumentation
  */
+export { type ArmClearance, armClearance } from './arm-clearance.ts';
 export { assumedDimensions, assumedMaterials, flatFriction, seatThresholds } from './assumed.ts';
 export { type BoltTurns, boltTurns } from './bolt-turns.ts';
 export { type ChainlineShift, chainlineShift } from './chainline-shift.ts';
