@@ -19,6 +19,9 @@ export interface PressState {
   /** Bore beyond the outer end of the contact, and how much of it the spindle can still move into. */
   collarMm: number;
   growthMm: number;
+  /** The collar at its other bound, and whether the larger or the smaller of what both add to the travel is asked for. */
+  otherCollarMm: number;
+  closingGrows: boolean;
   /** Travel over which a difference of the face angles closes; 0 for equal angles. */
   closingMm: number;
   /** Tangent of the bore's angle over that of the spindle: below 1 first contact is at the mouth of the bore. */
@@ -129,18 +132,18 @@ export function solvePress(state: PressState): PressOutcome | undefined {
   };
   const elasticMm = fitted ? growingTravel(state, stiffness) : axialForceN / stiffness(0);
   const opening = state.closingMm / engagedLengthMm;
-  const closing =
-    opening > 0
-      ? closingTravel({
-          axialForceN,
-          stiffnessNPerMm2: stiffness(0, 0) / engagedLengthMm,
-          lengthMm: engagedLengthMm,
-          opening,
-          tangentRatio: state.tangentRatio,
-          collarMm: state.collarMm,
-          decayMm: LONGEST_COLLAR_RATIO * acrossFlatsMm,
-        })
-      : 0;
+  const closingWith = (collarMm: number): number =>
+    closingTravel({
+      axialForceN,
+      stiffnessNPerMm2: stiffness(0, 0) / engagedLengthMm,
+      lengthMm: engagedLengthMm,
+      opening,
+      tangentRatio: state.tangentRatio,
+      collarMm,
+      decayMm: LONGEST_COLLAR_RATIO * acrossFlatsMm,
+    });
+  const extreme = state.closingGrows ? Math.max : Math.min;
+  const closing = opening > 0 ? extreme(closingWith(state.collarMm), closingWith(state.otherCollarMm)) : 0;
   const strengthMPa = arm.yieldStrengthMPa ?? Number.POSITIVE_INFINITY;
   const pressureRatio = pressureMPa / (strengthMPa * (bossRatio - 1));
   const plasticityRatio = (pressureMPa / strengthMPa) * plasticShare(state, bossRatio, flatWidthMm);

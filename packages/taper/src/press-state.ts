@@ -1,5 +1,5 @@
 import type { Limits } from '@spindlewright/quantity';
-import { type Corner, opposite } from './interval.ts';
+import { type Corner, lowest, opposite } from './interval.ts';
 import type { Joint, ResolvedPressing } from './joint.ts';
 import type { PressState } from './press-model.ts';
 import { engagedAt, flatWidthAt, middleAcrossFlatsAt, mismatch } from './seat-geometry.ts';
@@ -25,6 +25,8 @@ export function pressStateAt(
   const inverse = opposite(corner);
   const faceAngleRad = (corner(spindle.faceAngleDeg, false) * Math.PI) / 180;
   const collarMm = Math.max(0, inverse(spindle.endChamferMm) + inverse(arm.boreLengthMm) - inverse(mouthMm, false));
+  // What a difference of the angles adds may rise or fall with the collar: both ends of it are tried.
+  const otherCollarMm = Math.max(0, corner(spindle.endChamferMm) + corner(arm.boreLengthMm) - corner(mouthMm, false));
   const roomMm = inverse(spindle.flatLengthMm) + inverse(arm.mouthChamferMm) - inverse(mouthMm, false);
   const strength = pressing.materials.arm.yieldStrengthMPa;
   return {
@@ -37,6 +39,8 @@ export function pressStateAt(
     flatWidthMm: flatWidthAt(joint, mouthMm, inverse),
     widestFlatMm: flatWidthAt(joint, mouthMm, corner),
     collarMm,
+    otherCollarMm,
+    closingGrows: corner !== lowest,
     growthMm: place === 'pressed' ? 0 : Math.max(0, Math.min(collarMm, roomMm)),
     closingMm: Math.max(0, (engagedAt(joint, mouthMm, corner) * corner(mismatch(joint))) / Math.tan(faceAngleRad)),
     tangentRatio:
