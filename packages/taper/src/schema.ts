@@ -599,7 +599,7 @@ export const splinePressInputSchema: z.ZodType<SplinePressInput> = z.strictObjec
   forceToStopN: measured({ above: 0, max: 200_000 }),
   friction: measured(friction),
   taperPerSideDeg: measured({ above: 0, max: 10 }),
-  splineCount: plain({ min: 2, max: 200 }),
+  splineCount: z.int().min(2).max(200),
   flankHeightMm: measured({ above: 0, max: 20 }),
   engagedLengthMm: measured(length),
   meanRadiusMm: measured(length),
@@ -623,7 +623,7 @@ export const splinePressSchema: z.ZodType<SplinePress> = z.strictObject({
 /** Schema of a {@link PinchClampInput}. */
 export const pinchClampInputSchema: z.ZodType<PinchClampInput> = z.strictObject({
   boltPreloadN: measured(pressForce),
-  boltCount: plain({ min: 1, max: 6 }),
+  boltCount: z.int().min(1).max(6),
   spindleDiameterMm: measured(length),
   clampWidthMm: measured(length),
   friction: measured(friction),
@@ -656,8 +656,8 @@ export const pinchClampSchema: z.ZodType<PinchClamp> = z.strictObject({
 export const cotterWedgeInputSchema: z.ZodType<CotterWedgeInput> = z.strictObject({
   pressForceN: measured(pressForce),
   flatAngleDeg: measured({ above: 0, max: 20 }),
-  flatFriction: measured(friction),
-  backFriction: measured(friction),
+  flatFriction: measured({ min: 0, max: 0.6 }),
+  backFriction: measured({ min: 0, max: 0.6 }),
   flatLengthMm: measured({ above: 0, max: 50 }),
   flatWidthMm: measured({ above: 0, max: 50 }),
   axisToFlatMm: measured({ above: 0, max: 50 }),
@@ -681,8 +681,7 @@ export const cotterWedgeSchema: z.ZodType<CotterWedge> = z.strictObject({
 /** Schema of a {@link FaceSplineInput}. */
 export const faceSplineInputSchema: z.ZodType<FaceSplineInput> = z.strictObject({
   axialForceN: measured(force),
-  flankAngleDeg: measured({ above: 0, max: 60 }),
-  friction: measured(friction),
+  flankAngleDeg: measured({ min: 1, max: 60 }),
   outerDiameterMm: measured({ above: 0, max: 200 }),
   innerDiameterMm: measured({ min: 0, max: 200 }),
   bearingShare: measured(share).exactOptional(),

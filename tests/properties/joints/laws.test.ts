@@ -49,9 +49,9 @@ const SUBJECTS: Record<string, Subject> = {
     run: cotterWedge,
     ranges: {
       pressForceN: [0, 30_000],
-      flatAngleDeg: [0.5, 15],
-      flatFriction: [0, 1],
-      backFriction: [0, 1],
+      flatAngleDeg: [0.5, 20],
+      flatFriction: [0, 0.6],
+      backFriction: [0, 0.6],
       flatLengthMm: [5, 20],
       flatWidthMm: [4, 12],
       axisToFlatMm: [4, 9],
@@ -62,8 +62,7 @@ const SUBJECTS: Record<string, Subject> = {
     run: faceSpline,
     ranges: {
       axialForceN: [0, 60_000],
-      flankAngleDeg: [5, 60],
-      friction: [0, 1],
+      flankAngleDeg: [1, 60],
       outerDiameterMm: [22, 60],
       innerDiameterMm: [0, 20],
       bearingShare: [0.2, 1],
@@ -132,7 +131,10 @@ describe.each(Object.entries(SUBJECTS))('%s', (_, subject) => {
           ]),
         );
         for (const [name, { nominal }] of limitsOf(call(subject, drawn))) {
-          const { lower = 0, upper = 0 } = wide.get(name) ?? {};
+          const bounds = wide.get(name);
+          // Limits that have no end are null with a finding; what is exact may have one.
+          if (bounds === undefined) continue;
+          const { lower, upper } = bounds;
           const slack = 1e-9 * (Math.abs(lower) + Math.abs(upper) + 1e-9);
           expect(nominal >= lower - slack && nominal <= upper + slack, name).toBe(true);
         }

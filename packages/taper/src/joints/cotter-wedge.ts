@@ -17,9 +17,9 @@ export interface CotterWedgeInput {
   pressForceN: Measurand;
   /** Angle of the cotter's flat against its axis, above 0 to 20 deg. */
   flatAngleDeg: Measurand;
-  /** Friction on the flat, 0 to 1. */
+  /** Friction on the flat, 0 to 0.6. */
   flatFriction: Measurand;
-  /** Friction on the round back of the cotter, 0 to 1. */
+  /** Friction on the round back of the cotter, 0 to 0.6. */
   backFriction: Measurand;
   /** Length of the flat across the spindle, above 0 to 50 mm. */
   flatLengthMm: Measurand;
@@ -145,8 +145,9 @@ const releaseOf = (press: Limits, angle: Limits, flat: Limits, back: Limits): Li
 const fields: FieldSpecs = {
   pressForceN: measured('N', { min: 0, max: 100_000 }),
   flatAngleDeg: measured('deg', { above: 0, max: 20 }),
-  flatFriction: measured('', { min: 0, max: 1 }),
-  backFriction: measured('', { min: 0, max: 1 }),
+  // Up to there a steeper flat always presses less: the angle and both angles of friction stay below a right angle.
+  flatFriction: measured('', { min: 0, max: 0.6 }),
+  backFriction: measured('', { min: 0, max: 0.6 }),
   flatLengthMm: measured('mm', { above: 0, max: 50 }),
   flatWidthMm: measured('mm', { above: 0, max: 50 }),
   axisToFlatMm: measured('mm', { above: 0, max: 50 }),

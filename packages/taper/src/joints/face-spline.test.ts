@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { faceSpline } from './face-spline.ts';
 
-const joint = { axialForceN: 20_000, flankAngleDeg: 30, friction: 0, outerDiameterMm: 24, innerDiameterMm: 14 };
+const joint = { axialForceN: 20_000, flankAngleDeg: 30, outerDiameterMm: 24, innerDiameterMm: 14 };
 
 describe('faceSpline', () => {
   it('climbs where the work of the torque is that of lifting the bolt', () => {
@@ -27,11 +27,16 @@ describe('faceSpline', () => {
     expect((20_000 / area - (M * 12) / inertia) / (20_000 / area)).toBeCloseTo(0, 2);
   });
 
-  it('is helped by friction and never by more than the teeth bear', () => {
-    const smooth = faceSpline(joint).torqueCapacityNm.nominal;
-    const rough = faceSpline({ ...joint, friction: 0.15 }).torqueCapacityNm.nominal;
-    expect(rough).toBeGreaterThan(smooth);
-    expect(Number.isFinite(faceSpline({ ...joint, friction: 1 }).torqueCapacityNm.nominal)).toBe(true);
+  it('bears more with steeper flanks, and tells when the share of the ring was taken', () => {
+    const steep = faceSpline({ ...joint, flankAngleDeg: 20 });
+    expect(steep.torqueCapacityNm.nominal).toBeGreaterThan(faceSpline(joint).torqueCapacityNm.nominal);
+    expect(steep.findings.map(({ code }) => code)).toContain('share-of-ring-assumed');
+  });
+
+  it('has no end of reserve where the load may be nothing, and says so', () => {
+    const perhaps = faceSpline({ ...joint, torqueNm: { lower: 0, nominal: 50, upper: 100 } });
+    expect(perhaps.reserveRatio).toBeNull();
+    expect(perhaps.findings.map(({ code }) => code)).toContain('reserve-unbounded');
   });
 
   it('needs more force under torque and bending, and says do not ride when it is not there', () => {

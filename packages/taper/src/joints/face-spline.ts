@@ -16,10 +16,8 @@ import { measured } from './measured.ts';
 export interface FaceSplineInput {
   /** Axial force that draws the faces together, 0 to 200000 N. */
   axialForceN: Measurand;
-  /** Angle of a tooth flank against the axis, above 0 to 60 deg: half the angle of the V between two teeth. */
+  /** Angle of a tooth flank against the axis, 1 to 60 deg: half the angle of the V between two teeth. */
   flankAngleDeg: Measurand;
-  /** Friction of the flanks, 0 to 1. */
-  friction: Measurand;
   /** Outer diameter of the toothed ring, above 0 to 200 mm. */
   outerDiameterMm: Measurand;
   /** Inner diameter of the toothed ring, 0 to below the outer one, mm. */
@@ -34,13 +32,13 @@ export interface FaceSplineInput {
 
 /** What a face spline holds. */
 export interface FaceSpline {
-  /** Torque at which the teeth would climb, in Nm: without friction at the lower limit. */
+  /** Torque at which the teeth would climb, in Nm, without the help of friction. */
   torqueCapacityNm: Limits;
   /** Bending moment at which one side opens, in Nm, with the torque carried. */
   openingMomentNm: Limits;
-  /** Axial force that the load needs, in N, without the help of friction at the upper limit. */
+  /** Axial force that the load needs, in N, without the help of friction. */
   neededForceN: Limits;
-  /** Axial force that is there over what is needed; null when nothing is to be carried. */
+  /** Axial force that is there over what is needed; null when nothing is to be carried, or perhaps nothing. */
   reserveRatio: Limits | null;
   /** Pressure on the flanks from the axial force, in MPa. */
   contactPressureMPa: Limits;
@@ -55,12 +53,12 @@ export interface FaceSpline {
  *
  * @remarks
  * Formula: at the mean radius r the torque presses on flanks at the angle f to the axis, which push the faces apart with
- * (T/r) tan(f - rho), rho = atan mu; climbing at T = F r/tan(f - rho). Bending of a ring with the even pressure F/A opens it
- * at F (D^2 + d^2)/(8 D). Needed force: (T/r) tan(f - rho) + M 8 D/(D^2 + d^2). Pressure on the flanks, whose area seen
+ * (T/r) tan f; climbing at T = F r/tan f. Bending of a ring with the even pressure F/A opens it
+ * at F (D^2 + d^2)/(8 D). Needed force: (T/r) tan f + M 8 D/(D^2 + d^2). Pressure on the flanks, whose area seen
  * along the axis is A share: F/(A share), whatever their angle.
  *
- * Validity: teeth that all bear; dirt between them, or halves of two makers, bear on few. Flanks flatter than the angle of
- * friction never climb: the capacity is then that of the teeth, not of the bolt, and is cut at tan 1 degree.
+ * Validity: teeth that all bear; dirt between them, or halves of two makers, bear on few. Friction
+ * between the flanks helps at rest and is shaken out under riding loads: it is not counted.
  *
  * Accuracy: exact for rigid halves; the share of the ring that bears is judgement (0.65). Bounds are exact for independent
  * readings.
@@ -72,19 +70,17 @@ export interface FaceSpline {
  * ```ts
  * import { faceSpline } from '@spindlewright/taper';
  * const joint = faceSpline({
- *   axialForceN: 25_000, flankAngleDeg: 30, friction: { lower: 0, nominal: 0.12, upper: 0.16 },
- *   outerDiameterMm: 24, innerDiameterMm: 14, torqueNm: 200,
+ *   axialForceN: 25_000, flankAngleDeg: 30, outerDiameterMm: 24, innerDiameterMm: 14, torqueNm: 200,
  * });
  * joint.staysTogether; // => true
- * Math.round(joint.torqueCapacityNm.lower); // => 411
+ * Math.round(joint.torqueCapacityNm.nominal); // => 411
  * ```
- * @see Radial teeth: `hirth-joint-wiki`; forces on inclined flanks: Coulomb friction, handbook form from memory.
+ * @see Radial teeth: `hirth-joint-wiki`; forces on inclined flanks: statics.
  */
 export function faceSpline(input: FaceSplineInput): FaceSpline {
   checkInput({ where: 'faceSpline', value: input, fields });
   const F = hardLimits(input.axialForceN);
   const flank = hardLimits(input.flankAngleDeg);
-  const mu = hardLimits(input.friction);
   const outer = hardLimits(input.outerDiameterMm);
   const inner = hardLimits(input.innerDiameterMm);
   if (inner.upper >= outer.lower) {
@@ -94,9 +90,7 @@ export function faceSpline(input: FaceSplineInput): FaceSpline {
   const share = hardLimits(input.bearingShare ?? 0.65);
   const torque = hardLimits(input.torqueNm ?? 0);
   const bending = hardLimits(input.bendingNm ?? 0);
-  // Grows with the flank's angle, falls with friction; below a degree the teeth do not climb and the bolt is not asked.
-  const climb = (corner: Corner): number =>
-    Math.max(LEAST_CLIMB, Math.tan((corner(flank) * Math.PI) / 180 - Math.atan(corner(mu, false))));
+  const climb = (corner: Corner): number => Math.tan((corner(flank) * Math.PI) / 180);
   const meanRadius = (corner: Corner): number => (corner(outer) + corner(inner)) / 4;
   const lever = (corner: Corner): number => {
     // (D^2 + d^2)/(8 D) grows with d; with D it falls up to D = d and grows beyond, which is where D is.
@@ -111,6 +105,7 @@ export function faceSpline(input: FaceSplineInput): FaceSpline {
   const neededForceN = bounds((corner) => separating(corner) + (1000 * corner(bending)) / lever(against(corner)));
   const staysTogether = F.lower >= neededForceN.upper;
   const loaded = neededForceN.lower > LEAST_LOAD_N;
+  const perhapsLoaded = !loaded && neededForceN.upper > LEAST_LOAD_N;
   return {
     torqueCapacityNm: bounds((corner) => (corner(F) * meanRadius(corner)) / climb(against(corner)) / 1000),
     openingMomentNm: bounds((corner) => (Math.max(0, corner(F) - separating(against(corner))) * lever(corner)) / 1000),
@@ -129,19 +124,21 @@ export function faceSpline(input: FaceSplineInput): FaceSpline {
               axialForceN: F.lower,
             }),
           ]),
+      ...(perhapsLoaded ? [find(messages, 'reserve-unbounded', 'note')] : []),
+      ...(input.bearingShare === undefined
+        ? [find(messages, 'share-of-ring-assumed', 'note', {}, { path: 'bearingShare' })]
+        : []),
       find(messages, 'joint-instructions-first', 'caution'),
     ],
   };
 }
 
-const LEAST_CLIMB = 0.017455064928217585;
 // Less is no load; over it the reserve would have no end.
 const LEAST_LOAD_N = 1e-3;
 
 const fields: FieldSpecs = {
   axialForceN: measured('N', { min: 0, max: 200_000 }),
-  flankAngleDeg: measured('deg', { above: 0, max: 60 }),
-  friction: measured('', { min: 0, max: 1 }),
+  flankAngleDeg: measured('deg', { min: 1, max: 60 }),
   outerDiameterMm: measured('mm', { above: 0, max: 200 }),
   innerDiameterMm: measured('mm', { min: 0, max: 200 }),
   bearingShare: { ...measured('', { above: 0, max: 1 }), optional: true },

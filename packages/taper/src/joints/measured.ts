@@ -1,4 +1,4 @@
-import type { FieldSpec } from '@spindlewright/quantity';
+import { DomainError, type FieldSpec } from '@spindlewright/quantity';
 
 /** A field that takes a number, limits or a reading with uncertainty. @internal */
 export const measured = (unit: string, range: { min?: number; above?: number; max: number }): FieldSpec => ({
@@ -6,3 +6,9 @@ export const measured = (unit: string, range: { min?: number; above?: number; ma
   unit,
   ...range,
 });
+
+/** Refuses a count that is not whole. @internal */
+export function checkWhole(where: string, path: string, count: number): void {
+  if (Number.isInteger(count)) return;
+  throw new DomainError(where, [{ path, received: String(count), allowed: 'a whole number' }]);
+}

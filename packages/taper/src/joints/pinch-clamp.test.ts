@@ -46,6 +46,9 @@ describe('pinchClamp', () => {
     expect(shut.findings[0]).toMatchObject({ code: 'slot-closed', severity: 'stop' });
     expect(pinchClamp({ ...clamp, slotGapMm: 1 }).slotOpen).toBe(true);
     expect(pinchClamp(clamp).slotOpen).toBeNull();
+    const perhaps = pinchClamp({ ...clamp, slotGapMm: { lower: -0.1, nominal: 1, upper: 1.2 } });
+    expect(perhaps.findings.map(({ code }) => code)).toContain('slot-may-be-closed');
+    expect(perhaps.findings.map(({ code }) => code)).not.toContain('slot-closed');
   });
 
   it('tells what the cap does to the bearings, and play that it leaves', () => {
@@ -57,5 +60,6 @@ describe('pinchClamp', () => {
 
   it('refuses a hinge behind its bolts', () => {
     expect(() => pinchClamp({ ...clamp, hingeToAxisMm: 30 })).toThrow('hingeToAxisMm');
+    expect(() => pinchClamp({ ...clamp, boltCount: 2.5 })).toThrow('boltCount');
   });
 });

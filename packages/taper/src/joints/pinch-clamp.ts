@@ -10,7 +10,7 @@ import {
 import { find } from '../find.ts';
 import { bounds } from '../interval.ts';
 import { jointsMessages as messages } from '../messages/joints.ts';
-import { measured } from './measured.ts';
+import { checkWhole, measured } from './measured.ts';
 
 /** A slotted arm clamped on a through spindle by pinch bolts. */
 export interface PinchClampInput {
@@ -97,6 +97,7 @@ const ROUND = { lower: 2, nominal: 8 / Math.PI, upper: Math.PI } as const;
  */
 export function pinchClamp(input: PinchClampInput): PinchClamp {
   checkInput({ where: 'pinchClamp', value: input, fields });
+  checkWhole('pinchClamp', 'boltCount', input.boltCount);
   const preload = hardLimits(input.boltPreloadN);
   const diameter = hardLimits(input.spindleDiameterMm);
   const width = hardLimits(input.clampWidthMm);
@@ -130,14 +131,18 @@ export function pinchClamp(input: PinchClampInput): PinchClamp {
               (corner(hardLimits(cap.nutFactor), false) * corner(hardLimits(cap.threadDiameterMm), false)),
           ),
     slotOpen,
-    findings: findingsOf(input, slotOpen),
+    findings: findingsOf(input, gap),
   };
 }
 
-function findingsOf({ axialPlayMm }: PinchClampInput, slotOpen: boolean | null): Finding[] {
+function findingsOf({ axialPlayMm, cap }: PinchClampInput, gap: Limits | undefined): Finding[] {
   const play = axialPlayMm === undefined ? 0 : hardLimits(axialPlayMm).nominal;
   return [
-    ...(slotOpen === false ? [find(messages, 'slot-closed', 'stop', {}, { path: 'slotGapMm' })] : []),
+    ...(gap !== undefined && gap.upper <= 0 ? [find(messages, 'slot-closed', 'stop', {}, { path: 'slotGapMm' })] : []),
+    ...(gap !== undefined && gap.lower <= 0 && gap.upper > 0
+      ? [find(messages, 'slot-may-be-closed', 'caution', {}, { path: 'slotGapMm' })]
+      : []),
+    ...(cap === undefined ? [] : [find(messages, 'cap-by-hand', 'caution', {}, { path: 'cap.torqueNm' })]),
     ...(play > 0 ? [find(messages, 'cap-leaves-play', 'caution', { axialPlayMm: play }, { path: 'axialPlayMm' })] : []),
     find(messages, 'safety-catch', 'caution'),
     find(messages, 'clamp-rests-on-model', 'note'),

@@ -38,7 +38,7 @@ const cotter = {
   axisToFlatMm: 6.5,
   sameWayRound: true,
 };
-const face = { axialForceN: 20_000, flankAngleDeg: 30, friction: 0, outerDiameterMm: 24, innerDiameterMm: 14 };
+const face = { axialForceN: 20_000, flankAngleDeg: 30, outerDiameterMm: 24, innerDiameterMm: 14 };
 const crank = {
   pedalForceN: about(1000),
   crankLengthMm: 165,

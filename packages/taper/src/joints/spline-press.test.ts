@@ -36,6 +36,9 @@ describe('splinePress', () => {
     expect(short).toMatchObject({ home: false, stopForceN: { nominal: 0 } });
     expect(short.pressReached.nominal).toBeCloseTo(0.8, 12);
     expect(short.findings.map(({ code }) => code)).toContain('not-home');
+    const perhaps = splinePress({ ...spline, axialForceN: { lower: 14_000, nominal: 16_000, upper: 18_000 } });
+    expect(perhaps.home).toBe(false);
+    expect(perhaps.findings.map(({ code }) => code)).toContain('may-not-be-home');
   });
 
   it('comes off by itself without friction, with the force that pressed it', () => {

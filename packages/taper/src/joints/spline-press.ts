@@ -2,7 +2,7 @@ import { checkInput, type Finding, hardLimits, type Limits, type Measurand } fro
 import { find } from '../find.ts';
 import { bounds, type Corner } from '../interval.ts';
 import { jointsMessages as messages } from '../messages/joints.ts';
-import { measured } from './measured.ts';
+import { checkWhole, measured } from './measured.ts';
 
 /** A tapered spline that is pressed until it meets a stop. */
 export interface SplinePressInput {
@@ -83,6 +83,7 @@ export interface SplinePress {
  */
 export function splinePress(input: SplinePressInput): SplinePress {
   checkInput({ where: 'splinePress', value: input, fields });
+  checkWhole('splinePress', 'splineCount', input.splineCount);
   const F = hardLimits(input.axialForceN);
   const toStop = hardLimits(input.forceToStopN);
   const mu = hardLimits(input.friction);
@@ -103,9 +104,9 @@ export function splinePress(input: SplinePressInput): SplinePress {
   const releaseForceN = releaseOf(pressing, mu, angle);
   const pressReached = bounds((corner) => Math.min(1, corner(F) / corner(toStop, false)));
   const findings: Finding[] = [];
-  if (pressReached.lower < 1) {
-    findings.push(find(messages, 'not-home', 'caution', { leftShare: 1 - pressReached.lower }));
-  }
+  if (pressReached.upper < 1) {
+    findings.push(find(messages, 'not-home', 'caution', { leftShare: 1 - pressReached.nominal }));
+  } else if (pressReached.lower < 1) findings.push(find(messages, 'may-not-be-home', 'caution'));
   if (input.carryingShare === undefined) {
     findings.push(find(messages, 'share-of-flanks-assumed', 'note', {}, { path: 'carryingShare' }));
   }

@@ -2,6 +2,8 @@ import type { Messages } from '@spindlewright/quantity';
 
 /** Of the joints beside the square taper. @internal */
 export const jointsMessages = {
+  'cap-by-hand':
+    'The cap only takes the play out of the bearings: by hand, until the arms no longer shift and the spindle still turns freely. Tighter, it wears them.',
   'cap-leaves-play':
     'The arm can still shift by {axialPlayMm:2} mm along its spindle: set the cap before the pinch bolts are tightened.',
   'clamp-rests-on-model':
@@ -15,16 +17,23 @@ export const jointsMessages = {
   'flat-lifts': 'This torque lifts one edge of the flat off the cotter: the joint rocks and wears from here on.',
   'joint-instructions-first':
     'This is a model of the joint: the instructions of the part makers and the eye of a qualified mechanic come before it.',
+  'may-not-be-home':
+    'At the worst of the readings the force does not bring the arm onto its stop: look whether a gap is left there.',
   'no-joint':
     'Arm and spindle are one piece: there is no seat to tighten, to mark or to wear. What can be looked at is whether it is bent or cracked, and its bearings.',
   'not-home':
     'The force does not bring the arm onto its stop: {leftShare:2} of the way is left. The chainline is not that of the part, and the press is not what it was made for.',
   'past-yield':
     'At this load the bar is stressed to {equivalentStressMPa:0} MPa and may bend for good; {yieldStrengthMPa:0} MPa were given for it.',
+  'reserve-unbounded': 'The load may be as good as nothing, so that the reserve has no end.',
   'safety-catch':
     'Where the arm has a safety catch it lies in its hole before the pinch bolts are tightened; the clamp alone is no proof against walking off.',
   'share-of-flanks-assumed':
     'Three flanks of four are taken to carry (common handbook practice, from memory); no figure for these joints was found.',
+  'share-of-ring-assumed':
+    'Two thirds of the ring are taken to bear (judgement); new teeth bear on more, worn or dirty ones on less.',
   'slot-closed':
     'The slot is closed: the halves meet each other instead of the spindle, and no torque on the bolts clamps the arm. Do not ride.',
+  'slot-may-be-closed':
+    'At the worst of the readings the slot is closed, and then nothing is clamped: measure it again before the bicycle is ridden.',
 } as const satisfies Messages;
