@@ -16,6 +16,7 @@ export const DIMENSIONLESS: Readonly<Record<string, string>> = {
   upper: 'in the unit of the field that holds the limits',
   plusMinus: 'in the unit of the field that holds the limits',
   standardUncertainty: 'in the unit of the reading',
+  difference: 'in the unit of the reading named beside it',
   min: 'its unit stands in the field `unit` beside it',
   max: 'its unit stands in the field `unit` beside it',
   above: 'its unit stands in the field `unit` beside it',

@@ -43,7 +43,7 @@ describe('explain', () => {
     };
     const texts = explain({ result, messages }).map(({ message }) => message);
     expect(texts).toContain('Zu tun: Kurbel ersetzen.');
-    expect(texts).toContain('Nicht fahren (replace-arm).');
+    expect(texts).toContain('Nicht fahren (replace the arm).');
     expect(texts).toContain('Not to be ridden until this is done and checked.');
   });
 
@@ -95,5 +95,20 @@ describe('explain', () => {
 
   it.each([[undefined], [null], [{}], [{ conditions: [], causes: [] }]])('refuses %j', (value) => {
     expect(() => explain({ result: value as unknown as Diagnosis })).toThrow(/explain: result/);
+  });
+
+  it('says no id of a check or an action in a sentence', () => {
+    const observations = {
+      'end-gap': 'clear',
+      'bolt-on-arrival': 'tight',
+      'play-after-tightening': 'remains',
+      'bore-flats': 'rounded',
+    } as const;
+    const result = diagnose({ joint: 'square-taper-jis', observations, measurements: { endGapMm: -0.5 } });
+    const lines = explain({ result });
+    expect(lines.map(({ code }) => code)).toContain('caution-do-not-ride');
+    expect(result.contradictions.length).toBeGreaterThan(0);
+    for (const { message } of lines)
+      expect(message).not.toMatch(/"[a-z]+(-[a-z]+)+"|\b(replace-arm|end-gap|bore-flats)\b/);
   });
 });

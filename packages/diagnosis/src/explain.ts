@@ -1,4 +1,5 @@
 import { createFinding, DomainError, type Finding, formatFinding, type Messages } from '@spindlewright/quantity';
+import { messages as findings } from './messages/findings.ts';
 import { words } from './messages/words.ts';
 import type { CheckOutlook } from './outlook.ts';
 import type { Diagnosis, Evidence } from './types.ts';
@@ -9,6 +10,12 @@ const WORTH_NAMING = 0.1;
 const PIECES = 3;
 const CHANGES = 2;
 const OPEN = [0.2, 0.5] as const;
+
+// Which values of a finding name a check, and which of them its outcomes.
+const CHECK_VALUES = [
+  ['check', ['outcome', 'nearest']],
+  ['otherCheck', ['otherOutcome']],
+] as const;
 
 /**
  * Puts a diagnosis into sentences, each with its code and values, in English or in the words of another table.
@@ -50,6 +57,7 @@ export function explain(input: {
     throw new DomainError('explain', [{ path: 'result', received: typeof result, allowed }]);
   }
   const table = input.messages ?? {};
+  const templates = { ...findings, ...table };
   const text = (code: string): string => (Object.hasOwn(table, code) ? table[code] : words[code]) ?? code;
   const line = (code: string, values: Record<string, string | number> = {}, severity: Finding['severity'] = 'note') =>
     createFinding({ code, severity, template: text(code), values });
@@ -85,7 +93,24 @@ export function explain(input: {
     const values = deciding === undefined ? { text: '' } : { check: deciding, text: text(`check-${deciding}`) };
     lines.push(line(`explain-spindle-${state}`, values));
   }
-  const reworded = (finding: Finding): Finding => ({ ...finding, message: formatFinding(finding, table) });
+  // Ids stay in `values`; in the sentence they are said in the words of the table.
+  const worded = (values: Finding['values']): Finding['values'] => {
+    const said: Record<string, number | string> = { ...values };
+    for (const [check, outcomes] of CHECK_VALUES) {
+      const id = values[check];
+      if (typeof id !== 'string') continue;
+      for (const outcome of outcomes) {
+        if (values[outcome] !== undefined) said[outcome] = text(`outcome-${id}-${values[outcome]}`);
+      }
+      said[check] = text(`check-${id}`);
+    }
+    if (values.action !== undefined) said.action = text(`action-${values.action}`);
+    return said;
+  };
+  const reworded = (finding: Finding): Finding => ({
+    ...finding,
+    message: formatFinding({ ...finding, values: worded(finding.values) }, templates),
+  });
   lines.push(...result.contradictions.map(reworded));
   const [next] = result.nextChecks;
   if (next === undefined) lines.push(line('explain-no-next-check'));
