@@ -74,13 +74,24 @@ export default defineConfig({
       '/guides/': [
         {
           text: 'Guides',
+          link: '/guides/',
           items: [
             { text: 'An inch-pound wrench', link: '/guides/inch-pound-wrench' },
+            { text: 'A diagnosis, and what it rests on', link: '/guides/diagnosis' },
+            { text: 'For a shop', link: '/guides/shop' },
             { text: 'Adding a record', link: '/guides/adding-a-record' },
           ],
         },
       ],
-      '/theory/': [{ text: 'Theory', items: [{ text: 'The square taper', link: '/theory/taper' }] }],
+      '/theory/': [
+        {
+          text: 'Theory',
+          items: [
+            { text: 'The square taper', link: '/theory/taper' },
+            { text: 'The other joints', link: '/theory/other-joints' },
+          ],
+        },
+      ],
       '/validation/': [{ text: 'Validation', link: '/validation/', items: validationSidebar() }],
       '/api/': [{ text: 'API', link: '/api/', items: apiSidebar() }],
     },

@@ -43,7 +43,7 @@ describe('explain', () => {
     };
     const texts = explain({ result, messages }).map(({ message }) => message);
     expect(texts).toContain('Zu tun: Kurbel ersetzen.');
-    expect(texts).toContain('Nicht fahren (replace the arm).');
+    expect(texts).toContain('Nicht fahren (Kurbel ersetzen).');
     expect(texts).toContain('Not to be ridden until this is done and checked.');
   });
 

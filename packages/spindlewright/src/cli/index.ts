@@ -18,11 +18,16 @@ export interface CliHost {
   complain(text: string): void;
 }
 
-const USAGE = `spindlewright: work a crank-arm job
+export { runScreen } from './screen/index.ts';
+/** The same for a verb that streams: its own standard streams and what an interrupt does. */
+export type { CliIo } from './screen/io.ts';
+
+const USAGE = `spindlewright: work a crank-arm job, screen a catalogue
 
   spindlewright job FILE             work the job in FILE (JSON; - for standard input), print the sheet
     --as text|markdown|html|json     form of the printed sheet (text)
     --html FILE                      write the page with the drawing too
+  spindlewright screen --need FILE   say of every part of a catalogue whether it fits (screen --help tells the rest)
   spindlewright help                 this text
 
 exit codes: 0 done, 2 refused (bad input; nothing was written), 1 anything else
@@ -41,7 +46,7 @@ const FORMS = {
  * @remarks
  * Formula: none.
  *
- * Validity: verbs `job` and `help`.
+ * Validity: verbs `job` and `help`; `screen` streams and is run by `runScreen`.
  *
  * Accuracy: as the functions it calls.
  *
@@ -64,7 +69,7 @@ export function runCli(args: readonly string[], host: CliHost): number {
     return verb === undefined ? 2 : 0;
   }
   if (verb !== 'job') {
-    host.complain(`spindlewright: unknown verb "${verb}"; known: job, help\n`);
+    host.complain(`spindlewright: unknown verb "${verb}"; known: job, screen, help\n`);
     return 2;
   }
   return runJob(rest, host);
