@@ -45,7 +45,7 @@ const pageExamples = (path: string): Example[] =>
 
 const pages = filesOf('{README,DEVELOPERS}.md')
   .concat(filesOf('{docs,examples,packages}/**/*.md'))
-  .filter((path) => !/^docs\/(api|validation)\//.test(path));
+  .filter((path) => !/^docs\/(api|atlas|codes|data|validation)\//.test(path));
 
 const groups: [string, Example[]][] = [
   ...folders.map((folder): [string, Example[]] => [

@@ -68,7 +68,9 @@ const NPM_BUILTINS = ['ci', 'install', 'exec', 'pack', 'version', 'publish', 'li
 
 describe('what the pages tell a reader to run exists', () => {
   const pages = filesOf('{README,DEVELOPERS}.md').concat(
-    filesOf('{docs,examples,packages}/**/*.md').filter((path) => !/^docs\/(api|data|validation)\//.test(path)),
+    filesOf('{docs,examples,packages}/**/*.md').filter(
+      (path) => !/^docs\/(api|atlas|codes|data|validation)\//.test(path),
+    ),
   );
 
   it.each(pages)('npm scripts in %s', (page) => {
@@ -90,7 +92,7 @@ describe('what the pages tell a reader to run exists', () => {
     const missing = linked.filter((target) => {
       const path = new URL(target, `file:///${folder === '' ? '' : `${folder}/`}`).pathname.slice(1);
       // Written by `npm run docs`, so not there in a clean clone.
-      if (/^docs\/(api|data|validation)\//.test(path)) return false;
+      if (/^docs\/(api|atlas|codes|data|validation)\//.test(path)) return false;
       return filesOf(path).length + filesOf(`${path}.md`).length + filesOf(`${path}/*`).length === 0;
     });
     expect(missing).toEqual([]);

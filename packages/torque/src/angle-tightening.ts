@@ -42,7 +42,9 @@ const HAND_DEG = 5;
  *
  * Validity: elastic throughout. The snug preload has the scatter of the torque that made it, and the travel of a taper
  * is uncertain too, so work with both ends. Where five degrees are more than a tenth of the rise comes a finding: short
- * bolts cannot be tightened by angle.
+ * bolts cannot be tightened by angle. The press of an
+ * arm on a square taper is a member too, and by far the softest: give the stiffness that `pressFit` of the taper package
+ * finds for it.
  *
  * Accuracy: that of the stiffnesses; members are known to some 10 %, engaged threads and heads give more.
  *

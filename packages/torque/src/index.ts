@@ -53,4 +53,5 @@ export { type TorqueToHold, type TorqueToHoldInput, torqueToHold } from './torqu
 export { unifiedThread } from './unified-thread.ts';
 export { version } from './version.ts';
 export { type WilemanMaterial, type WilemanStiffness, wilemanStiffness } from './wileman-stiffness.ts';
+export { type WrenchReach, wrenchReach } from './wrench-reach.ts';
 export { type WrenchSetting, wrenchSetting } from './wrench-setting.ts';

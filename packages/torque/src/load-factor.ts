@@ -34,7 +34,9 @@ const fields: FieldSpecs = {
  * apart the bolt carries the whole load.
  *
  * Validity: load along the bolt, under head and nut; a load that enters nearer to the joint line reaches the bolt
- * less. Elastic throughout.
+ * less. Elastic throughout. The press of an
+ * arm on a square taper is a member too, and by far the softest: give the stiffness that `pressFit` of the taper package
+ * finds for it.
  *
  * Accuracy: handbook examples to their three figures; the member stiffness behind it is a model.
  *

@@ -27,6 +27,7 @@ const fixingInput = {
 } as const;
 const limitInput = { thread, propertyClass: '8.8', threadFriction: 0.12, bearing };
 
+const reachInput = { targetTorqueNm: 40, lowestSettingNm: 6.8, highestSettingNm: 33.9, wrenchLengthMm: 250 };
 const springs = { boltStiffnessNPerMm: 1e5, memberStiffnessNPerMm: 3e5 };
 const packInput = { layers: [{ thicknessMm: 9, modulusGPa: 71 }], faceDiameterMm: 16, holeDiameterMm: 9 };
 const fitInput = { nominalDiameterMm: 8, gripLengthMm: 16, modulusGPa: 71, material: 'aluminium' } as const;
@@ -154,6 +155,8 @@ const samples: [string, z.ZodType, unknown][] = [
     schemas.torqueTableInputSchema,
     { joints: [{ thread, bearing }], propertyClasses: ['8.8'], frictions: [0.1] },
   ],
+  ['wrenchReach in', schemas.wrenchReachInputSchema, reachInput],
+  ['wrenchReach', schemas.wrenchReachSchema, torque.wrenchReach(reachInput)],
   ['boltSegment', schemas.boltSegmentSchema, { areaMm2: 1, lengthMm: 1 }],
 ];
 

@@ -48,6 +48,7 @@ import type { TorqueTable, TorqueTableRow, torqueTable } from './torque-table.ts
 import type { TorqueToHold, TorqueToHoldInput } from './torque-to-hold.ts';
 import type { unifiedThread } from './unified-thread.ts';
 import type { WilemanStiffness, wilemanStiffness } from './wileman-stiffness.ts';
+import type { WrenchReach, wrenchReach } from './wrench-reach.ts';
 import type { WrenchSetting, wrenchSetting } from './wrench-setting.ts';
 
 const positive = z.number().positive();
@@ -724,4 +725,25 @@ export const torqueTableInputSchema: z.ZodType<Parameters<typeof torqueTable>[0]
   propertyClasses: z.array(text).min(1),
   frictions: z.array(friction).min(1),
   utilisation: z.number().min(0.01).max(1).exactOptional(),
+});
+
+/** Schema of the input of `wrenchReach`. */
+export const wrenchReachInputSchema: z.ZodType<Parameters<typeof wrenchReach>[0]> = z
+  .strictObject({
+    targetTorqueNm: positive,
+    lowestSettingNm: notNegative,
+    highestSettingNm: positive,
+    wrenchLengthMm: positive,
+    extensionStepMm: z.number().min(0.1).max(500).exactOptional(),
+  })
+  .refine(({ lowestSettingNm, highestSettingNm }) => lowestSettingNm <= highestSettingNm, {
+    message: 'a scale that rises',
+  });
+
+/** Schema of a {@link WrenchReach}. */
+export const wrenchReachSchema: z.ZodType<WrenchReach> = z.strictObject({
+  reach: z.enum(['direct', 'with-extension', 'no']),
+  settingNm: positive.nullable(),
+  extensionLengthMm: notNegative.nullable(),
+  findings,
 });

@@ -32,7 +32,9 @@ const fields: FieldSpecs = {
  *
  * Validity: elastic bolt and parts; the loss ends at the whole preload. Settlements are guide values by roughness; the
  * ones in the data of this package are from memory. A taper that creeps under riding loads loses more: that is not
- * settling.
+ * settling. The press of an
+ * arm on a square taper is a member too, and by far the softest: give the stiffness that `pressFit` of the taper package
+ * finds for it.
  *
  * Accuracy: one series stiffness; the settlement itself is known to a factor of two at best.
  *

@@ -35,7 +35,7 @@ export interface LossRecord {
  * danger in sight and while answers contradict each other, whatever the table says.
  *
  * Accuracy: judgement. One unit is a minute of workshop time, parts and risk turned into such minutes; riding an unsafe
- * joint costs 1500, more than ten times any needless work or part.
+ * joint costs 800, more than ten times any needless work or part.
  *
  * @param joint - Id of a joint that can be diagnosed; the square taper when left out.
  * @returns One record for each action and condition.
@@ -43,7 +43,7 @@ export interface LossRecord {
  * @example
  * ```ts
  * import { listLosses } from '@spindlewright/diagnosis/data';
- * listLosses().find(({ id }) => id === 'ride/bore-deformed')?.lossMinutes; // => 1500
+ * listLosses().find(({ id }) => id === 'ride/bore-deformed')?.lossMinutes; // => 800
  * ```
  * @see The raw files `losses.json`, `losses-reasons.json` and `families/*.json` of this package.
  */

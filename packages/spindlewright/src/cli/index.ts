@@ -20,7 +20,7 @@ export interface CliHost {
 
 export { runScreen } from './screen/index.ts';
 /** The same for a verb that streams: its own standard streams and what an interrupt does. */
-export type { CliIo } from './screen/io.ts';
+export type { CliIo, Terminal } from './screen/io.ts';
 
 const USAGE = `spindlewright: work a crank-arm job, screen a catalogue
 

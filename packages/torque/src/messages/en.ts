@@ -27,6 +27,7 @@ import {
   stripsUnderLoad,
   thermallySlack,
   torqueIsNoMeasureOfClamp,
+  wrenchOutOfReach,
 } from './lean.ts';
 
 /** Codes of the findings that this package may raise. */
@@ -76,7 +77,8 @@ export type TorqueFindingCode =
   | 'thermally-slack'
   | 'torque-is-no-measure-of-clamp'
   | 'washer-missing'
-  | 'wrong-thread';
+  | 'wrong-thread'
+  | 'wrench-out-of-reach';
 
 /** English templates of the finding codes that this package may raise. */
 export const messages: Readonly<Record<TorqueFindingCode, string>> = {
@@ -143,4 +145,5 @@ export const messages: Readonly<Record<TorqueFindingCode, string>> = {
   'fails-under-load': failsUnderLoad,
   'strips-before-bolt-breaks': stripsBeforeBoltBreaks,
   'prevailing-not-overcome': prevailingNotOvercome,
+  'wrench-out-of-reach': wrenchOutOfReach,
 };

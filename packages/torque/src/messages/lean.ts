@@ -104,3 +104,7 @@ export const thermallySlack = 'The change of temperature takes up the whole prel
 /** Template of `torque-is-no-measure-of-clamp`. @internal */
 export const torqueIsNoMeasureOfClamp =
   "Torque is a poor measure of preload: the part maker's instructions come first, and a bolt that turns on without getting firmer, or goes solid at once, needs a look by a qualified mechanic before anybody rides.";
+
+/** Template of `wrench-out-of-reach`. @internal */
+export const wrenchOutOfReach =
+  'The wrench reads {lowestSettingNm:1} to {highestSettingNm:1} Nm, and no extension in line up to half its length brings it to {targetTorqueNm:1} Nm: take another wrench.';
