@@ -20,9 +20,9 @@ export interface WrenchReach {
 const LONGEST_SHARE = 0.5;
 
 const fields: FieldSpecs = {
-  targetTorqueNm: { ...torqueSpec, min: 1e-3 },
+  targetTorqueNm: { type: 'number', unit: 'Nm', min: 1e-3, max: 1e9 },
   lowestSettingNm: torqueSpec,
-  highestSettingNm: { ...torqueSpec, min: 1e-3 },
+  highestSettingNm: { type: 'number', unit: 'Nm', min: 1e-3, max: 1e9 },
   wrenchLengthMm: { type: 'number', unit: 'mm', min: 1, max: 10_000 },
   extensionStepMm: { type: 'number', unit: 'mm', min: 0.1, max: 500, optional: true },
 };
