@@ -11,7 +11,6 @@ import { entries, folders, publishedSources, readText, root } from '../../worksp
 const EXEMPT: Readonly<Record<string, string>> = {
   checkInput: 'returns nothing',
   createFitChecker: 'a checker to be called; its answers are plain and tested beside it',
-  runScreen: 'an exit code that comes later; tested in a run',
   screenParts: 'to be looped over; parts and summary are plain and tested beside it',
   preloadFromTorqueColumns: 'typed arrays, which JSON does not keep',
   torqueFromPreloadColumns: 'typed arrays, which JSON does not keep',

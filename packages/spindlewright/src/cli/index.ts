@@ -18,10 +18,6 @@ export interface CliHost {
   complain(text: string): void;
 }
 
-export { runScreen } from './screen/index.ts';
-/** The same for a verb that streams: its own standard streams and what an interrupt does. */
-export type { CliIo, Terminal } from './screen/io.ts';
-
 const USAGE = `spindlewright: work a crank-arm job, screen a catalogue
 
   spindlewright job FILE             work the job in FILE (JSON; - for standard input), print the sheet
@@ -46,7 +42,7 @@ const FORMS = {
  * @remarks
  * Formula: none.
  *
- * Validity: verbs `job` and `help`; `screen` streams and is run by `runScreen`.
+ * Validity: verbs `job` and `help`; `screen` streams and is run by the command itself.
  *
  * Accuracy: as the functions it calls.
  *

@@ -1,7 +1,8 @@
 #!/usr/bin/env node
 import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
-import { type CliHost, type CliIo, runCli, runScreen } from './index.ts';
+import { type CliHost, runCli } from './index.ts';
+import { type CliIo, runScreen } from './screen/index.ts';
 
 const host: CliHost = {
   readText: (path) => readFileSync(path === '-' ? 0 : path, 'utf8'),

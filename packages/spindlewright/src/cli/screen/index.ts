@@ -56,29 +56,8 @@ class Refusal extends Error {}
 class FileTrouble extends Error {}
 
 /**
- * Runs the verb `screen` of the command line: a catalogue in, an answer for every part out, row by row.
- *
- * @remarks
- * Formula: none; `screenParts` over the rows.
- *
- * Validity: catalogues as CSV, NDJSON or JSON; the help (`--help`) tells the options.
- *
- * Accuracy: as `screenParts`.
- *
- * @param args - Arguments after `screen`.
- * @param io - The streams to read from and write to, and what an interrupt does.
- * @returns Exit code: 0 done, 2 refused, 1 a file cannot be read or written, 130 interrupted.
- * @throws Nothing that comes from input; faults of the program itself pass through.
- * @example
- * ```ts
- * import { Readable, Writable } from 'node:stream';
- * import { runScreen } from 'spindlewright/cli';
- * const nowhere = () => new Writable({ write: (_chunk, _encoding, done) => done() });
- * const io = { stdin: Readable.from([]), stdout: nowhere(), stderr: nowhere(), onInterrupt: () => () => {} };
- * await runScreen(['--help'], io); // => 0
- * await runScreen(['--wrong'], io); // => 2
- * ```
- * @see The project's own command form.
+ * Runs the verb `screen`: a catalogue in, an answer for every part out, row by row. `args` are those after the verb.
+ * Exit code: 0 done, 2 refused, 1 a file cannot be read or written, 130 interrupted. @internal
  */
 export async function runScreen(args: readonly string[], io: CliIo): Promise<number> {
   try {
