@@ -11,6 +11,9 @@ export default defineConfig({
   ssr: { resolve: { conditions } },
   test: {
     reporters: ['default', ['json', { outputFile: 'tests/.out/test.json' }]],
+    setupFiles: ['tests/setup.ts'],
+    // No test is timed: this is where a hang ends, on a machine that is busy with other things.
+    testTimeout: 60_000,
     projects: [
       layer('unit', ['packages/*/src/**/*.test.ts']),
       layer('reference', ['tests/reference/**/*.test.ts']),

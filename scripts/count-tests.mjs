@@ -1,4 +1,5 @@
-// Prints "passed failed" of a vitest JSON report: count-tests.mjs <report> <exit status of the run>.
+// Prints "passed failed" of a vitest JSON report: count-tests.mjs <report> <exit status of the run>. What failed is
+// named on standard error, a line each.
 import { existsSync, readFileSync } from 'node:fs';
 
 const [path = '', status = '1'] = process.argv.slice(2);
@@ -10,11 +11,15 @@ if (!existsSync(path)) {
   const files = report.testResults ?? [];
   const tests = files.flatMap((file) => file.assertionResults ?? []);
   const count = (wanted) => tests.filter((test) => test.status === wanted).length;
+  const failing = (file) => (file.assertionResults ?? []).filter((test) => test.status === 'failed');
   // A file that could not be loaded has no tests to fail, yet it is a failure.
-  const broken = files.filter(
-    (file) => file.status === 'failed' && !(file.assertionResults ?? []).some((test) => test.status === 'failed'),
-  ).length;
-  const failed = count('failed') + broken;
+  const broken = files.filter((file) => file.status === 'failed' && failing(file).length === 0);
+  const failed = count('failed') + broken.length;
   const silent = failed === 0 && status !== '0' ? 1 : 0;
+  for (const file of files)
+    for (const { fullName, failureMessages } of failing(file))
+      console.error(`${file.name}: ${fullName}: ${failureMessages?.[0]?.split('\n')[0] ?? ''}`);
+  for (const { name, message } of broken) console.error(`${name}: ${message?.split('\n')[0] ?? ''}`);
+  if (silent) console.error(`the run ended with status ${status} though nothing in its report failed`);
   console.log(`${count('passed')} ${failed + silent}`);
 }

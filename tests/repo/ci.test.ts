@@ -10,13 +10,15 @@ afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 /** What the counting script prints for a report. */
 function counted(report: object | undefined, status: number): string {
+  return ranOn(report, status).stdout.trim();
+}
+function ranOn(report: object | undefined, status: number) {
   const path = join(folder, `${Math.random()}.json`);
   if (report) writeFileSync(path, JSON.stringify(report));
-  const run = spawnSync(process.execPath, ['scripts/count-tests.mjs', path, String(status)], {
+  return spawnSync(process.execPath, ['scripts/count-tests.mjs', path, String(status)], {
     cwd: root,
     encoding: 'utf8',
   });
-  return run.stdout.trim();
 }
 const file = (status: string, ...tests: string[]): object => ({
   status,
@@ -35,6 +37,18 @@ describe('the counts of .ci/run', () => {
     expect(counted({ testResults: [file('passed', 'passed')] }, 1)).toBe('1 1');
     expect(counted({ testResults: [file('passed', 'passed')] }, 0)).toBe('1 0');
     expect(counted(undefined, 0)).toBe('0 1');
+  });
+
+  it('name what failed', () => {
+    const test = { status: 'failed', fullName: 'a seat holds', failureMessages: ['expected 1 to be 2\n at x.ts'] };
+    const loaded = { name: 'a.test.ts', status: 'failed', assertionResults: [test] };
+    const broken = { name: 'b.test.ts', status: 'failed', message: 'cannot be read\nhere', assertionResults: [] };
+    expect(
+      ranOn({ testResults: [loaded, broken, file('passed', 'passed')] }, 1)
+        .stderr.trim()
+        .split('\n'),
+    ).toEqual(['a.test.ts: a seat holds: expected 1 to be 2', 'b.test.ts: cannot be read']);
+    expect(ranOn({ testResults: [file('passed', 'passed')] }, 1).stderr).toContain('status 1');
   });
 
   it.skipIf(process.platform === 'win32')('come from a script that can be run and begins as the README says', () => {

@@ -2,6 +2,7 @@
 // the cases come from the same judgement that the answers rest on. The judgement is tried by the vignettes.
 import type { LikelihoodRecord } from '@spindlewright/diagnosis/data';
 import { describe, expect, it } from 'vitest';
+import { seedOfRun } from '../../seed.ts';
 import { BINS, everyWordMoved, simulate, spread, worst } from './calibrate.ts';
 import { FAMILY_JOINTS, seededRandom } from './generators.ts';
 import type { Change } from './simulate.ts';
@@ -15,11 +16,11 @@ const ERROR_BOUND = 0.03;
 const each = Math.ceil(CASES / FAMILY_JOINTS.length);
 
 describe('simulated cases', () => {
-  const seed = Number(process.env.DIAGNOSIS_SEED ?? Math.floor(Math.random() * 2 ** 32));
+  const seed = seedOfRun();
   const errors: number[] = [];
 
   it.each(FAMILY_JOINTS)(
-    `%s: they meet the probabilities they are given (DIAGNOSIS_SEED=${seed})`,
+    `%s: they meet the probabilities they are given (SEED=${seed})`,
     (joint) => {
       const outcome = simulate(joint, each, seed);
       const [key, z] = worst(outcome);

@@ -1,6 +1,7 @@
 // A person who knows next to nothing follows the first proposed check each time and must arrive at the right action.
 import { type ActionId, type CheckId, diagnose, type Observations } from '@spindlewright/diagnosis';
 import { describe, expect, it } from 'vitest';
+import { seedOfRun } from '../../seed.ts';
 import { FAMILY_JOINTS, outcomesByCheck, seededRandom } from './generators.ts';
 import { createSampler } from './simulate.ts';
 
@@ -118,10 +119,10 @@ describe('walks', () => {
 describe('simulated walks', () => {
   const WALKS = 201;
   const shares: number[] = [];
-  const seed = Number(process.env.DIAGNOSIS_SEED ?? Math.floor(Math.random() * 2 ** 32));
+  const seed = seedOfRun();
 
   it.each(FAMILY_JOINTS)(
-    `%s: half of the cases are decided by half of the checks (DIAGNOSIS_SEED=${seed})`,
+    `%s: half of the cases are decided by half of the checks (SEED=${seed})`,
     (joint) => {
       const sample = createSampler(seededRandom(seed), { joint, asked: 1, read: 0 });
       const all = outcomesByCheck(joint).size;
