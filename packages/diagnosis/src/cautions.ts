@@ -7,6 +7,7 @@ import type { ActionId, ConditionId, FamilyId } from './types.ts';
 const WORTH_SAYING = 0.1;
 const CRACK_WORTH_SAYING = 0.02;
 const MIXED_WORTH_SAYING = 0.3;
+const DOUBT_WORTH_SAYING = 0.005;
 
 const made = (code: string, severity: Severity, values: Record<string, string | number> = {}): Finding =>
   say(code, severity, values, { sources: SOURCES[code] ?? [] });
@@ -25,6 +26,8 @@ export function cautionsOf(input: {
   conditions: readonly number[];
   action: ActionId;
   doNotRide: boolean;
+  /** Probability of a condition that can let the arm or the foot go. */
+  unsafe: number;
   mixedInterface: number;
   contradicted: boolean;
 }): Finding[] {
@@ -32,6 +35,8 @@ export function cautionsOf(input: {
   const of = (id: ConditionId): number => input.conditions[CONDITIONS.indexOf(id)] ?? 0;
   const found: Finding[] = [];
   if (input.doNotRide) found.push(made('caution-do-not-ride', 'stop', { action }));
+  else if (input.unsafe >= DOUBT_WORTH_SAYING)
+    found.push(made('caution-doubt-left', 'caution', { probability: input.unsafe }));
   const crack = of('arm-cracked') + of('spindle-damaged');
   if (crack >= CRACK_WORTH_SAYING) found.push(made('caution-look-for-cracks', 'caution', { probability: crack }));
   if (of('loose-but-sound') + of('bolt-not-clamping') + of('fixing-thread-damaged') >= WORTH_SAYING) {

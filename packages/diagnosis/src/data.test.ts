@@ -262,9 +262,9 @@ describe('losses', () => {
         // Actions after which the joint is ridden as it is aside, nothing costs as much as the least of riding unsafe.
         if (action !== 'look-elsewhere') expect(lossMinutes, id).toBeLessThanOrEqual(least);
       }
-      // No needless repair costs a sixth of riding unsafe.
+      // No needless repair costs a tenth of riding unsafe.
       for (const { condition, lossMinutes } of records) {
-        if (condition === 'sound') expect(lossMinutes).toBeLessThan(800 / 6);
+        if (condition === 'sound') expect(lossMinutes).toBeLessThan(1500 / 10);
       }
     },
   );

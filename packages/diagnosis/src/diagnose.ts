@@ -80,7 +80,8 @@ export function diagnoseBy(where: string, input: DiagnoseInput, modelOf: typeof 
   const excluded = excludedWith([]);
   const actions = priceActions(model, at, excluded);
   const action = actions.find((entry) => entry.admissible)?.id ?? 'remove-and-inspect';
-  const doNotRide = excluded.has('ride') || !leavesInUse(action) || unsafeProbability(at) > DO_NOT_RIDE_ABOVE;
+  const unsafe = unsafeProbability(at);
+  const doNotRide = excluded.has('ride') || !leavesInUse(action) || unsafe > DO_NOT_RIDE_ABOVE;
   const leading = CONDITIONS.indexOf(conditions[0]?.id ?? 'sound');
   return {
     joint: input.joint,
@@ -101,6 +102,7 @@ export function diagnoseBy(where: string, input: DiagnoseInput, modelOf: typeof 
       conditions: byCondition,
       action,
       doNotRide,
+      unsafe,
       mixedInterface: causes.find(({ id }) => id === 'mixed-interface')?.probability ?? 0,
       contradicted,
     }),

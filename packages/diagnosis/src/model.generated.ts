@@ -76,20 +76,20 @@ export const READINGS: readonly ReadingCode[] = [
 export const LOSSES: readonly (readonly number[])[] = [
  [
   0,
-  800,
+  1500,
   400,
-  800,
-  800,
+  1500,
+  1500,
   300,
-  800,
-  800,
-  800,
-  800,
-  800,
-  800,
-  800,
+  1500,
+  1500,
+  1500,
+  1500,
+  1500,
+  1500,
+  1500,
   300,
-  800
+  1500
  ],
  [
   12,
@@ -109,7 +109,7 @@ export const LOSSES: readonly (readonly number[])[] = [
   150
  ],
  [
-  22,
+  28,
   27,
   6,
   5,
@@ -126,7 +126,7 @@ export const LOSSES: readonly (readonly number[])[] = [
   5
  ],
  [
-  26,
+  34,
   24,
   0,
   60,
@@ -211,7 +211,7 @@ export const LOSSES: readonly (readonly number[])[] = [
   0
  ],
  [
-  24,
+  32,
   12,
   160,
   200,
@@ -888,6 +888,10 @@ export const FAMILY_CODES: Readonly<Record<FamilyId, FamilyCode>> = {
    "b": [
     "r12",
     "d13f0c1"
+   ],
+   "i": [
+    "",
+    "r12d245e2"
    ]
   },
   "lacks": "",

@@ -31,17 +31,6 @@ describe('outlook', () => {
     }
   });
 
-  it('adds to what the owner told instead of replacing it', () => {
-    const told = outlook({ joint: 'square-taper-jis', observations: { history: ['newly-fitted'] } });
-    const history = told.find(({ check }) => check === 'history');
-    const loose = history?.answers.find(({ outcome }) => outcome === 'ridden-loose');
-    if (loose !== undefined) {
-      const both = diagnose({ joint: 'square-taper-jis', observations: { history: ['newly-fitted', 'ridden-loose'] } });
-      expect(loose.probability).toBe(both.conditions[0]?.probability);
-    }
-    expect(told.length).toBeGreaterThan(0);
-  });
-
   it('is empty when nothing would change what to do', () => {
     const cracked = {
       joint: 'square-taper-jis',

@@ -59,9 +59,7 @@ export function outlook(input: DiagnoseInput): CheckOutlook[] {
 }
 
 function answerOutlook(input: DiagnoseInput, check: CheckId, outcome: OutcomeId, before: ActionId): AnswerOutlook {
-  const told = [input.observations.history ?? []].flat();
-  const given = check === 'history' ? [...told, outcome] : outcome;
-  const observations = { ...input.observations, [check]: given } as Observations;
+  const observations = { ...input.observations, [check]: outcome } as Observations;
   const { conditions, action, doNotRide } = diagnose({ ...input, observations });
   const [first] = conditions;
   return {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { listRepairNeeds } from './data.ts';
 import { diagnose } from './diagnose.ts';
 import { listJoints } from './list-joints.ts';
 import { messages } from './messages/en.ts';
@@ -60,8 +61,9 @@ describe('ownerWords', () => {
   });
 
   it('has words for every need that a repair may have', () => {
-    const codes = ['same-interface', 'measure-first', 'full-torque', 'look-at-times'].map((id) => `need-${id}`);
-    for (const code of codes) expect(messages[code]).toBeDefined();
+    const needs = listRepairNeeds();
+    expect(needs.length).toBeGreaterThan(8);
+    for (const { id } of needs) expect(messages[`need-${id}`], id).toMatch(/^[a-z].*[a-z]$/);
   });
 
   it('refuses what is no diagnosis', () => {

@@ -15,7 +15,9 @@ export function spindleVerdictOf(model: Model, at: Marginals, { asked }: Case, c
   const of = (kind: (typeof KINDS)[number]): number => at.kind[KINDS.indexOf(kind)] ?? 0;
   const probability = Math.min(1, of('spindle-damaged') + of('bore-deformed/spindle-too'));
   if (probability >= NOT_GOOD_ABOVE) return { state: 'not-good', probability };
-  if (probability < GOOD_BELOW && !contradicted) return { state: 'good', probability };
-  const check = DECIDING.find((id) => model.checks.includes(id) && !asked.has(id));
+  const open = DECIDING.filter((id) => model.checks.includes(id) && !asked.has(id));
+  // Nobody has looked at it, so that it is called good by no more than its rarity.
+  if (probability < GOOD_BELOW && !contradicted && open.length < 2) return { state: 'good', probability };
+  const [check] = open;
   return { state: 'cannot-tell', probability, ...(check === undefined ? {} : { check }) };
 }

@@ -90,12 +90,12 @@ describe('walks', () => {
     }
   });
 
-  it('nothing known and nothing wrong ends with riding, not before four checks, and does not waver', () => {
+  it('nothing known and nothing wrong ends with riding, not before six checks, and does not waver', () => {
     const { actions, doNotRide } = walk({}, inOrder);
     expect(actions.at(-1)).toBe('ride');
     expect(doNotRide.at(-1)).toBe(false);
     const first = doNotRide.indexOf(false);
-    expect(first).toBeGreaterThanOrEqual(4);
+    expect(first).toBeGreaterThanOrEqual(6);
     expect(doNotRide.slice(first).every((value) => !value)).toBe(true);
   });
 
@@ -149,11 +149,10 @@ describe('simulated walks', () => {
       console.log(
         `${joint}: median ${median} of ${all} checks, longest ${lengths.at(-1)}; ${undecided} of ${WALKS} left to look, ${riddenUnsafe} ridden though unsafe`,
       );
-      // Half of nine checks is five: none is made by halves.
-      expect(median).toBeLessThanOrEqual(Math.ceil(all / 2));
+      expect(median).toBeLessThanOrEqual(all / 2);
       shares.push(median / all);
       expect(lengths.at(-1)).toBeLessThanOrEqual(all);
-      // Riding is let through with less than one chance in thirty of an unsafe joint, mostly far less: a few in 201.
+      // Riding is let through with less than one chance in fifty of an unsafe joint, mostly far less: a few in 201.
       expect(riddenUnsafe).toBeLessThan(10);
       expect(undecided).toBeLessThan(WALKS / 3);
     },

@@ -43,7 +43,7 @@ export interface LossRecord {
  * @example
  * ```ts
  * import { listLosses } from '@spindlewright/diagnosis/data';
- * listLosses().find(({ id }) => id === 'ride/bore-deformed')?.lossMinutes; // => 800
+ * listLosses().find(({ id }) => id === 'ride/bore-deformed')?.lossMinutes; // => 1500
  * ```
  * @see The raw files `losses.json`, `losses-reasons.json` and `families/*.json` of this package.
  */

@@ -27,6 +27,8 @@ export const messages: Messages = {
   'caution-maker-first': 'Die Anleitung des Herstellers und eine ausgebildete Fachkraft stehen über dieser Antwort.',
   'caution-do-not-ride':
     'Nicht fahren, bis „{action}“ erledigt und die Verbindung geprüft ist: Ein Kurbelarm, der loslässt, wirft den Fahrer ab.',
+  'caution-doubt-left':
+    'Eine Chance von {probability} bleibt, dass die Verbindung nicht sicher ist: nach der ersten Fahrt wieder ansehen.',
   'caution-bolt-needed':
     'Nie ohne die Schraube fahren, auch kein kurzes Stück: Der Arm wandert unter dem Pedal ab und verdirbt sein Loch.',
   'caution-no-shim':
@@ -34,7 +36,7 @@ export const messages: Messages = {
   'caution-safety-catch':
     'Fragen Sie nach der Sicherungsklinke: Sie muss in ihrem Loch liegen, bevor die Klemmschrauben angezogen werden.',
   'caution-look-for-cracks':
-    'Ein Riss hat eine Chance von {probability}: reinigen und die Ecken des Lochs, den Ansatz des Arms, das Pedalauge und das dicke Ende des Vierkants ansehen. Ein gerissenes Teil ist am Ende.',
+    'Ein Riss hat eine Chance von {probability}: reinigen und Loch, Ansatz des Arms, Pedalauge und Welle ansehen. Ein gerissenes Teil ist am Ende.',
   'caution-tighten-once':
     'Auf den Wert des Herstellers anziehen und nach den ersten Fahrten einmal prüfen; ein Arm, der sich wieder löst, kommt herunter, denn jedes weitere Nachziehen weitet sein Loch.',
   'caution-spindle-thread':
