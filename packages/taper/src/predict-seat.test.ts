@@ -406,6 +406,15 @@ describe('input', () => {
     expect(caughtPath(input)).toBe(path);
   });
 
+  it('takes a stop nearer than a nanometre for reached, however small the force', () => {
+    const faint = { axialForceN: 1e-300, friction: 0.1 };
+    const share = (endGapMm: number) =>
+      predictSeat({ spindle, arm: armAt(14, { faceAngleDeg: 2.2 }), trialFit: { endGapMm }, pressing: faint })
+        .pressReached;
+    expect(share(1e-30).upper).toBe(0);
+    expect(share(1e-5).lower).toBe(1);
+  });
+
   it('gives limits throughout when the shapes are given, and may give null otherwise', () => {
     const shaped = predictSeat({ spindle, arm: armAt(14) });
     const bare = predictSeat({ trialFit: { endGapMm: 3 } });

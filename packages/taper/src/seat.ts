@@ -41,7 +41,7 @@ export interface SeatPrediction<L extends Limits | null = Limits> {
   pressed: Seat<L>;
   /** Travel from hand fit to pressed, in mm, at least 0. */
   travelMm: Limits;
-  /** Share of the travel that the stops leave, 0 to 1. */
+  /** Share of the travel that the stops leave, 0 to 1; 0 with a stop nearer than a nanometre. */
   pressReached: Limits;
   /** Verdict at nominal values, lowered to `marginal` when a worst case is not `seats`. */
   verdict: SeatVerdict;

@@ -173,11 +173,14 @@ function travelFrom(
   };
 }
 
+// Nearer than a nanometre is touching: there the rounding of the travel, not the gap, would set the share.
+const TOUCHING_MM = 1e-6;
+
 /** Share of the travel that the stops leave. @internal */
 export const pressReached = ({ handFit, travelMm }: SolvedSeat): Limits =>
   bounds((corner) => {
     const gap = nearestStop(handFit, corner);
     const travel = opposite(corner)(travelMm);
-    if (gap <= 0) return 0;
+    if (gap <= TOUCHING_MM) return 0;
     return travel <= gap ? 1 : gap / travel;
   });
