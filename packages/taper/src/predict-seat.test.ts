@@ -415,6 +415,21 @@ describe('input', () => {
     expect(share(1e-5).lower).toBe(1);
   });
 
+  it('stays finite where limits cross so far that no spindle is left', () => {
+    const { travelMm } = predictSeat({
+      spindle: { acrossFlatsAtEndMm: 0.001, faceAngleDeg: 0.2, flatLengthMm: 0.0011 },
+      arm: {
+        acrossFlatsAtMouthMm: 0.001,
+        faceAngleDeg: 0.2,
+        boreLengthMm: 0.0011,
+        mouthChamferMm: { lower: 0, nominal: 0, upper: 0.3 },
+      },
+      witnessMark: { markEndFromSpindleEndMm: 0 },
+      pressing: { axialForceN: 1, friction: 0 },
+    });
+    expect(Object.values(travelMm).every(Number.isFinite)).toBe(true);
+  });
+
   it('gives limits throughout when the shapes are given, and may give null otherwise', () => {
     const shaped = predictSeat({ spindle, arm: armAt(14) });
     const bare = predictSeat({ trialFit: { endGapMm: 3 } });

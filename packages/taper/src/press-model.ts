@@ -86,8 +86,8 @@ const THINNEST_WALL = 0.02;
 // A thinner boss would be cut by the corners of the square, and the fits have their poles below it.
 const THINNEST_BOSS_RATIO = 1.3;
 
-// A contact shorter or narrower than a micrometre carries nothing that could be reckoned with.
-const LEAST_CONTACT_MM = 1e-3;
+/** A contact shorter or narrower than a micrometre carries nothing that could be reckoned with. @internal */
+export const LEAST_CONTACT_MM = 1e-3;
 
 // Contact compliance of the solid spindle by flat width over across flats, finite elements at D/s = 34/13. The pressure
 // crowds to the edges of the flat, the more the thinner the boss: fitted to the rows of other bosses within 0.9 %.

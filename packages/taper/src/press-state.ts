@@ -1,7 +1,7 @@
 import type { Limits } from '@spindlewright/quantity';
 import { type Corner, lowest, opposite } from './interval.ts';
 import type { Joint, ResolvedPressing } from './joint.ts';
-import type { PressState } from './press-model.ts';
+import { LEAST_CONTACT_MM, type PressState } from './press-model.ts';
 import { engagedAt, flatWidthAt, middleAcrossFlatsAt, mismatch } from './seat-geometry.ts';
 import type { Material } from './shapes.ts';
 
@@ -35,7 +35,8 @@ export function pressStateAt(
     friction: corner(pressing.friction, false),
     faceAngleRad,
     engagedLengthMm: engagedAt(joint, mouthMm, inverse),
-    acrossFlatsMm: middleAcrossFlatsAt(joint, mouthMm, corner),
+    // At a corner that no real joint reaches, the faces may have met beyond the axis.
+    acrossFlatsMm: Math.max(LEAST_CONTACT_MM, middleAcrossFlatsAt(joint, mouthMm, corner)),
     flatWidthMm: flatWidthAt(joint, mouthMm, inverse),
     widestFlatMm: flatWidthAt(joint, mouthMm, corner),
     collarMm,
