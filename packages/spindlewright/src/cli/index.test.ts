@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { type CliHost, runCli } from './index.ts';
+import { VERBS, type Verb } from './verbs/index.ts';
 
 const job = JSON.stringify({
   format: 'spindlewright-job-1',
@@ -71,11 +72,20 @@ describe('runCli', () => {
 
   it.each([
     [['job', 'a.json'], '{ not json', 'is not JSON'],
-    [['job'], job, 'one job file'],
-    [['job', 'a.json', 'b.json'], job, 'one job file'],
+    [['job'], job, 'FILE is missing'],
+    [['job', 'a.json', 'b.json'], job, '"b.json" is one too many'],
     [['job', 'a.json', '--as', 'pdf'], job, 'allowed text, markdown, html, json'],
-    [['job', 'a.json', '--color'], job, 'color'],
-    [['jobs', 'a.json'], job, 'unknown verb "jobs"'],
+    [['job', 'a.json', '--color'], job, 'unknown flag --color (see "spindlewright job --help")'],
+    [['job', 'a.json', '--htlm', 'b.html'], job, 'unknown flag --htlm; nearest: --html'],
+    [['job', 'a.json', '--as', 'jsno'], job, 'nearest: json'],
+    [['job', 'a.json', '--html', '--json'], job, '--html takes FILE, and --json is a flag'],
+    [['job', 'a.json', '--as'], job, '--as takes FORM'],
+    [['job', 'a.json', '--json=yes'], job, '--json is a switch'],
+    [['job', 'a.json', '--as', 'text', '--as', 'html'], job, '--as came twice'],
+    [['job', 'a.json', '--as', 'text', '--json'], job, '--json or --as'],
+    [['jobs', 'a.json'], job, 'unknown verb "jobs"; nearest: job'],
+    [['help', 'scren'], job, 'nearest: screen'],
+    [['fly'], job, 'unknown verb "fly"; known: job, screen'],
   ])('refuses %j', (args, text, complaint) => {
     const fake = host({ 'a.json': text });
     expect(runCli(args, fake)).toBe(2);
@@ -93,11 +103,68 @@ describe('runCli', () => {
     expect(runCli(['job', 'none.json'], host({}))).toBe(1);
   });
 
-  it('prints its usage', () => {
-    const fake = host({});
-    expect(runCli(['help'], fake)).toBe(0);
-    expect(fake.out).toContain('spindlewright job FILE');
+  it('prints the sheet as data with --json, nothing else beside it', () => {
+    const fake = host({ 'a.json': job });
+    expect(runCli(['job', '--json', 'a.json'], fake)).toBe(0);
+    expect(JSON.parse(fake.out).format).toBe('spindlewright-sheet-1');
+    expect(fake.err).toBe('');
   });
+
+  it('refuses without a verb, and shows the verbs', () => {
+    const fake = host({});
+    expect(runCli([], fake)).toBe(2);
+    expect(fake.err).toContain('screen');
+    expect(fake.out).toBe('');
+  });
+
+  it('tells its version', () => {
+    const fake = host({});
+    expect(runCli(['--version'], fake)).toBe(0);
+    expect(fake.out).toMatch(/^\d+\.\d+\.\d+\n$/);
+  });
+});
+
+describe('help', () => {
+  const printed = (...args: string[]): string => {
+    const fake = host({});
+    expect(runCli(args, fake)).toBe(0);
+    expect(fake.err).toBe('');
+    return fake.out;
+  };
+
+  it('names every verb, with the exit codes', () => {
+    const text = printed('help');
+    expect(printed('--help')).toBe(text);
+    expect(printed('-h')).toBe(text);
+    for (const { name, about } of VERBS) {
+      expect(text).toContain(`  ${name} `);
+      expect(text).toContain(about.split(' ').slice(0, 4).join(' '));
+    }
+    expect(text).toContain('exit codes');
+  });
+
+  it.each(VERBS.map((verb): [string, Verb] => [verb.name, verb]))(
+    'of %s names every flag, examples and exit codes',
+    (name, verb) => {
+      const text = printed(name, '--help');
+      expect(printed('help', name)).toBe(text);
+      for (const flag of verb.flags) expect(text).toContain(`--${flag.name}`);
+      for (const { command } of verb.examples) expect(text).toContain(`spindlewright ${command}`);
+      for (const [code, why] of verb.exits ?? [])
+        expect(text).toMatch(new RegExp(`^  ${code} +${why.slice(0, 12)}`, 'm'));
+      expect(verb.examples.length).toBeGreaterThan(1);
+    },
+  );
+
+  it.each([['help'], ...VERBS.map(({ name }) => [name, '--help'])])(
+    '%s %s fits a terminal of 80 columns and has no colour',
+    (...args) => {
+      const lines = printed(...args.filter((arg) => arg !== undefined)).split('\n');
+      // An example is copied whole, so it is never broken.
+      expect(lines.filter((line) => line.length > 80 && !line.startsWith('  spindlewright '))).toEqual([]);
+      expect(lines.join('')).not.toContain('\u001b');
+    },
+  );
 });
 
 describe('the command itself', () => {

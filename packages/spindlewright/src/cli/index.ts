@@ -1,40 +1,19 @@
-import { parseArgs } from 'node:util';
-import { isDomainError } from '@spindlewright/quantity';
-import { readJob } from '../read-job.ts';
-import { renderHtml } from '../render-html.ts';
-import { renderMarkdown } from '../render-markdown.ts';
-import { renderText } from '../render-text.ts';
-import { workJob } from '../work-job.ts';
+import { nearestName } from '@spindlewright/quantity';
+import { version } from '../version.ts';
+import { complaintOf } from './guard.ts';
+import { commandHelp, verbHelp } from './help.ts';
+import type { CliHost } from './host.ts';
+import { runJob } from './job/index.ts';
+import { type Parsed, parseVerb } from './parse.ts';
+import { Refusal } from './refusal.ts';
+import { VERBS } from './verbs/index.ts';
 
-/** What the command line needs of its surroundings. */
-export interface CliHost {
-  /** Reads a file as text, `-` being standard input; throws when it cannot. */
-  readText(path: string): string;
-  /** Writes a file whole, making its folder; throws when it cannot. */
-  writeText(path: string, text: string): void;
-  /** Prints to standard output. */
-  print(text: string): void;
-  /** Prints to standard error. */
-  complain(text: string): void;
-}
+export type { CliHost } from './host.ts';
 
-const USAGE = `spindlewright: work a crank-arm job, screen a catalogue
-
-  spindlewright job FILE             work the job in FILE (JSON; - for standard input), print the sheet
-    --as text|markdown|html|json     form of the printed sheet (text)
-    --html FILE                      write the page with the drawing too
-  spindlewright screen --need FILE   say of every part of a catalogue whether it fits (screen --help tells the rest)
-  spindlewright help                 this text
-
-exit codes: 0 done, 2 refused (bad input; nothing was written), 1 anything else
-`;
-
-const FORMS = {
-  text: renderText,
-  markdown: renderMarkdown,
-  html: renderHtml,
-  json: (sheet: unknown) => `${JSON.stringify(sheet, null, 2)}\n`,
-} as const;
+/** The verbs that neither stream nor ask. */
+const RUNNERS: Readonly<Record<string, (parsed: Parsed, host: CliHost) => number>> = {
+  job: runJob,
+};
 
 /**
  * Runs the command line.
@@ -42,7 +21,7 @@ const FORMS = {
  * @remarks
  * Formula: none.
  *
- * Validity: verbs `job` and `help`; `screen` streams and is run by the command itself.
+ * Validity: every verb but those that stream or ask (`screen`, which the command itself runs); help for all of them.
  *
  * Accuracy: as the functions it calls.
  *
@@ -59,79 +38,42 @@ const FORMS = {
  * @see The project's own command form.
  */
 export function runCli(args: readonly string[], host: CliHost): number {
-  const [verb, ...rest] = args;
-  if (verb === undefined || verb === 'help' || verb === '--help' || verb === '-h') {
-    host.print(USAGE);
-    return verb === undefined ? 2 : 0;
-  }
-  if (verb !== 'job') {
-    host.complain(`spindlewright: unknown verb "${verb}"; known: job, screen, help\n`);
+  const [first, ...rest] = args;
+  if (first === undefined) {
+    host.complain(commandHelp(VERBS));
     return 2;
   }
-  return runJob(rest, host);
-}
-
-function runJob(args: readonly string[], host: CliHost): number {
-  const refused = (text: string): number => {
-    host.complain(`spindlewright job: ${text}\n`);
-    return 2;
-  };
-  let parsed: { values: { as?: string; html?: string }; positionals: string[] };
-  try {
-    parsed = parseArgs({
-      args: [...args],
-      allowPositionals: true,
-      options: { as: { type: 'string' }, html: { type: 'string' } },
-    });
-  } catch (error) {
-    return refused(messageOf(error));
-  }
-  const { positionals, values } = parsed;
-  const [path] = positionals;
-  const form = values.as ?? 'text';
-  if (path === undefined || positionals.length > 1) return refused('one job file, please (see "spindlewright help")');
-  if (!Object.hasOwn(FORMS, form)) return refused(`--as ${form}: allowed ${Object.keys(FORMS).join(', ')}`);
-
-  if (values.html !== undefined && values.html === path) return refused('--html names the job file itself');
-  let text: string;
-  try {
-    text = host.readText(path);
-  } catch (error) {
-    host.complain(`spindlewright job: cannot read ${path}: ${messageOf(error)}\n`);
-    return 1;
-  }
-  let data: unknown;
-  try {
-    // Some editors begin a file with a byte-order mark.
-    data = JSON.parse(text.replace(/^\uFEFF/, ''));
-  } catch (error) {
-    return refused(`${path} is not JSON: ${messageOf(error)}`);
-  }
-  try {
-    const sheet = workJob(readJob(data));
-    const printed = FORMS[form as keyof typeof FORMS](sheet);
-    const page = values.html === undefined ? undefined : renderHtml(sheet);
-    if (page !== undefined && values.html !== undefined) {
-      try {
-        host.writeText(values.html, page);
-      } catch (error) {
-        host.complain(`spindlewright job: cannot write ${values.html}: ${messageOf(error)}\n`);
-        return 1;
-      }
-    }
-    host.print(printed);
-    if (values.html !== undefined) host.complain(`wrote ${values.html}\n`);
+  if (first === '--version') {
+    host.print(`${version}\n`);
     return 0;
+  }
+  const helped = first === 'help' || first === '--help' || first === '-h';
+  const [asked] = rest;
+  if (helped && asked === undefined) {
+    host.print(commandHelp(VERBS));
+    return 0;
+  }
+  const name = helped && asked !== undefined ? asked : first;
+  const verb = VERBS.find((known) => known.name === name);
+  if (verb === undefined) {
+    const known = [...VERBS.map((one) => one.name), 'help'];
+    const nearest = nearestName({ name, known });
+    const like = nearest === undefined ? '' : `; nearest: ${nearest}`;
+    host.complain(`spindlewright: unknown verb "${name}"${like}; known: ${known.join(', ')}\n`);
+    return 2;
+  }
+  try {
+    const parsed = helped ? undefined : parseVerb(verb, rest);
+    if (parsed === undefined || parsed.help) {
+      host.print(verbHelp(verb));
+      return 0;
+    }
+    const run = Object.hasOwn(RUNNERS, name) ? RUNNERS[name] : undefined;
+    if (run === undefined) throw new Refusal('reads and writes streams, so only the command itself runs it');
+    return run(parsed, host);
   } catch (error) {
-    if (!isDomainError(error)) throw error;
-    const lines = error.issues.map(
-      (issue) =>
-        `  ${issue.path || '(the whole file)'}\n    came:    ${issue.received}\n    allowed: ${issue.allowed}${
-          issue.nearest === undefined ? '' : `\n    nearest: ${issue.nearest}`
-        }`,
-    );
-    return refused(`${path} refused, nothing written:\n${lines.join('\n')}`);
+    const { text, code } = complaintOf(name, error);
+    host.complain(text);
+    return code;
   }
 }
-
-const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));

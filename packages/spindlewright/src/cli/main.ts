@@ -1,8 +1,9 @@
 #!/usr/bin/env node
 import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
-import { type CliHost, runCli } from './index.ts';
-import { type CliIo, runScreen } from './screen/index.ts';
+import type { CliHost } from './host.ts';
+import { runCommand } from './run-command.ts';
+import type { CliIo } from './screen/io.ts';
 
 const host: CliHost = {
   readText: (path) => readFileSync(path === '-' ? 0 : path, 'utf8'),
@@ -32,10 +33,12 @@ const io: CliIo = {
   },
 };
 
-const [verb, ...rest] = process.argv.slice(2);
-if (verb === 'screen') {
-  // No await at the top: the CommonJS build could not hold it.
-  runScreen(rest, io).then((code) => {
-    process.exitCode = code;
-  });
-} else process.exitCode = runCli(process.argv.slice(2), host);
+// Whoever reads the output has had enough, such as `head`: no fault of anybody.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+});
+
+// No await at the top: the CommonJS build could not hold it.
+runCommand(process.argv.slice(2), host, io).then((code) => {
+  process.exitCode = code;
+});

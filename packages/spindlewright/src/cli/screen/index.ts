@@ -1,6 +1,5 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
-import { parseArgs } from 'node:util';
 import { setFlagsFromString } from 'node:v8';
 import { isDomainError } from '@spindlewright/quantity';
 import { readJob } from '../../read-job.ts';
@@ -13,9 +12,12 @@ import { needFromJob } from '../../screen/need-from-job.ts';
 import type { PartKind } from '../../screen/part.ts';
 import { type Screener, screener } from '../../screen/screener.ts';
 import { shortlistKeeper } from '../../screen/shortlist.ts';
+import { verbHelp } from '../help.ts';
+import { type Parsed, parseVerb } from '../parse.ts';
 import { fileBytes } from '../readers/file-bytes.ts';
 import { type CatalogueForm, CatalogueRefusal, RowFault, readCatalogue } from '../readers/index.ts';
-import { SCREEN_HELP } from './help.ts';
+import { FileTrouble, faultLines, messageOf, Refusal } from '../refusal.ts';
+import { screenVerb } from '../verbs/screen.ts';
 import type { CliIo } from './io.ts';
 import { fileOutput, type Output, streamOutput, wholeOutput } from './output.ts';
 import {
@@ -31,30 +33,6 @@ import {
 
 export type { CliIo } from './io.ts';
 
-const OPTIONS = {
-  need: { type: 'string' },
-  job: { type: 'string' },
-  for: { type: 'string' },
-  catalogue: { type: 'string' },
-  form: { type: 'string' },
-  mapping: { type: 'string' },
-  'draft-mapping': { type: 'boolean' },
-  format: { type: 'string' },
-  out: { type: 'string' },
-  top: { type: 'string' },
-  quiet: { type: 'boolean' },
-  help: { type: 'boolean', short: 'h' },
-} as const;
-
-const FORMATS: readonly string[] = ['text', 'ndjson', 'csv', 'json'];
-const FORMS: readonly string[] = ['csv', 'ndjson', 'json'];
-const KINDS: readonly string[] = ['arm', 'spindle', 'bolt', 'chainring', 'pedals', 'puller'];
-
-/** Bad options or input: nothing was done. */
-class Refusal extends Error {}
-/** A file that cannot be read or written. */
-class FileTrouble extends Error {}
-
 /**
  * Runs the verb `screen`: a catalogue in, an answer for every part out, row by row. `args` are those after the verb.
  * Exit code: 0 done, 2 refused, 1 a file cannot be read or written, 130 interrupted. @internal
@@ -64,11 +42,7 @@ export async function runScreen(args: readonly string[], io: CliIo): Promise<num
     return await screen(args, io);
   } catch (error) {
     if (isDomainError(error)) {
-      const lines = error.issues.map(({ path, received, allowed, nearest }) => {
-        const like = nearest === undefined ? '' : `\n    nearest: ${nearest}`;
-        return `  ${path || '(the whole file)'}\n    came:    ${received}\n    allowed: ${allowed}${like}`;
-      });
-      io.stderr.write(`spindlewright screen: refused:\n${lines.join('\n')}\n`);
+      io.stderr.write(`spindlewright screen: refused:\n${faultLines(error)}\n`);
       return 2;
     }
     if (error instanceof Refusal || error instanceof CatalogueRefusal) {
@@ -86,13 +60,15 @@ export async function runScreen(args: readonly string[], io: CliIo): Promise<num
 }
 
 async function screen(args: readonly string[], io: CliIo): Promise<number> {
-  const values = optionsOf(args);
-  if (values.help) {
-    io.stdout.write(SCREEN_HELP);
+  const parsed = parseVerb(screenVerb, args);
+  if (parsed.help) {
+    io.stdout.write(verbHelp(screenVerb));
     return 0;
   }
-  const format = choice('--format', values.format ?? 'text', FORMATS) as OutputForm;
-  const form = values.form === undefined ? undefined : (choice('--form', values.form, FORMS) as CatalogueForm);
+  const values = optionsOf(parsed);
+  // The table of the verb has checked the choices.
+  const format = (parsed.on('json') ? 'json' : (values.format ?? 'text')) as OutputForm;
+  const form = values.form as CatalogueForm | undefined;
   const top = values.top === undefined ? 10 : Number(values.top);
   if (!Number.isInteger(top) || top < 0 || top > 10_000)
     throw new Refusal(`--top ${values.top}: a whole number from 0 to 10000`);
@@ -111,33 +87,47 @@ async function screen(args: readonly string[], io: CliIo): Promise<number> {
   return run({ own, need, top, format, values, form, io });
 }
 
-type Options = ReturnType<typeof optionsOf>;
-
-function optionsOf(args: readonly string[]) {
-  let parsed: ReturnType<typeof parseArgs<{ options: typeof OPTIONS; allowPositionals: true }>>;
-  try {
-    parsed = parseArgs({ args: [...args], options: OPTIONS, allowPositionals: true });
-  } catch (error) {
-    throw new Refusal(`${messageOf(error)} (see "spindlewright screen --help")`);
-  }
-  const { values, positionals } = parsed;
-  const [catalogue = values.catalogue, ...more] = positionals;
-  if (more.length > 0 || (positionals.length > 0 && values.catalogue !== undefined)) {
-    throw new Refusal('one catalogue at a time (see "spindlewright screen --help")');
-  }
-  return { ...values, ...(catalogue === undefined ? {} : { catalogue }) };
+interface Options {
+  need: string | undefined;
+  job: string | undefined;
+  mapping: string | undefined;
+  catalogue: string | undefined;
+  for: string | undefined;
+  form: string | undefined;
+  format: string | undefined;
+  out: string | undefined;
+  top: string | undefined;
+  'draft-mapping': boolean;
+  quiet: boolean;
 }
 
-function choice(name: string, given: string, allowed: readonly string[]): string {
-  if (!allowed.includes(given)) throw new Refusal(`${name} ${given}: allowed ${allowed.join(', ')}`);
-  return given;
+function optionsOf(parsed: Parsed): Options {
+  const [operand] = parsed.operands;
+  const named = parsed.text('catalogue');
+  if (operand !== undefined && named !== undefined) {
+    throw new Refusal('one catalogue at a time (see "spindlewright screen --help")');
+  }
+  if (parsed.on('json') && parsed.text('format') !== undefined) throw new Refusal('--json or --format, one of them');
+  return {
+    need: parsed.text('need'),
+    job: parsed.text('job'),
+    mapping: parsed.text('mapping'),
+    catalogue: operand ?? named,
+    for: parsed.text('for'),
+    form: parsed.text('form'),
+    format: parsed.text('format'),
+    out: parsed.text('out'),
+    top: parsed.text('top'),
+    'draft-mapping': parsed.on('draft-mapping'),
+    quiet: parsed.on('quiet'),
+  };
 }
 
 function needOf(values: Options): Need {
   if ((values.need === undefined) === (values.job === undefined)) {
     throw new Refusal('say what is wanted: either --need FILE or --job FILE (see "spindlewright screen --help")');
   }
-  const kind = values.for === undefined ? undefined : (choice('--for', values.for, KINDS) as PartKind);
+  const kind = values.for as PartKind | undefined;
   if (values.job !== undefined) {
     return needFromJob({ job: readJob(readJson(values.job)), ...(kind === undefined ? {} : { for: kind }) });
   }
@@ -346,4 +336,3 @@ function progressOn(io: CliIo): { tell(rows: number): void; clear(): void } {
 
 const codeOf = (error: unknown): unknown =>
   typeof error === 'object' && error !== null && 'code' in error ? error.code : undefined;
-const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));

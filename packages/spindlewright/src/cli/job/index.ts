@@ -1,0 +1,45 @@
+import { isDomainError } from '@spindlewright/quantity';
+import { readJob } from '../../read-job.ts';
+import { renderHtml } from '../../render-html.ts';
+import { renderMarkdown } from '../../render-markdown.ts';
+import { renderText } from '../../render-text.ts';
+import type { JobSheet } from '../../sheet.ts';
+import { workJob } from '../../work-job.ts';
+import { jsonOf, writeTo } from '../files.ts';
+import type { CliHost } from '../host.ts';
+import type { Parsed } from '../parse.ts';
+import { faultLines, Refusal } from '../refusal.ts';
+import type { SHEET_FORMS } from '../verbs/job.ts';
+
+type SheetForm = (typeof SHEET_FORMS)[number];
+
+const RENDERERS: Readonly<Record<SheetForm, (sheet: JobSheet) => string>> = {
+  text: renderText,
+  markdown: renderMarkdown,
+  html: renderHtml,
+  json: (sheet) => `${JSON.stringify(sheet, null, 2)}\n`,
+};
+
+/** Works a job and prints its sheet. @internal */
+export function runJob(parsed: Parsed, host: CliHost): number {
+  const [path = ''] = parsed.operands;
+  const html = parsed.text('html');
+  if (parsed.on('json') && parsed.text('as') !== undefined) throw new Refusal('--json or --as, one of them');
+  const form = parsed.on('json') ? 'json' : ((parsed.text('as') ?? 'text') as SheetForm);
+  if (html === path) throw new Refusal('--html names the job file itself');
+  const sheet = sheetOf(path, jsonOf(host, path));
+  const printed = RENDERERS[form](sheet);
+  if (html !== undefined) writeTo(host, html, renderHtml(sheet));
+  host.print(printed);
+  if (html !== undefined) host.complain(`wrote ${html}\n`);
+  return 0;
+}
+
+function sheetOf(path: string, data: unknown): JobSheet {
+  try {
+    return workJob(readJob(data));
+  } catch (error) {
+    if (!isDomainError(error)) throw error;
+    throw new Refusal(`${path} refused, nothing written:\n${faultLines(error)}`);
+  }
+}

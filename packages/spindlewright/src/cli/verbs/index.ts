@@ -1,0 +1,8 @@
+import { jobVerb } from './job.ts';
+import { screenVerb } from './screen.ts';
+import type { Verb } from './verb.ts';
+
+export type { Flag, Operand, Verb } from './verb.ts';
+
+/** Every verb, in the order of the help. @internal */
+export const VERBS: readonly Verb[] = [jobVerb, screenVerb];
