@@ -1,9 +1,10 @@
 import type { Finding, Measurand, Severity } from '@spindlewright/quantity';
 import { assumedDimensions, assumedMaterials, flatFriction } from './assumed.ts';
 import { find } from './find.ts';
+import { COLLAPSE_RATIO, fitRange } from './fitted-factors.ts';
 import type { Joint } from './joint.ts';
 import { pressMessages } from './messages/press.ts';
-import { COLLAPSE_RATIO, fitRange, type PressOutcome, type PressState } from './press-model.ts';
+import type { PressOutcome, PressState } from './press-model.ts';
 import type { ArmShape, Pressing, SpindleShape } from './shapes.ts';
 
 /** What was assumed for the press, and where it leaves the range in which the model was checked. @internal */

@@ -1,7 +1,8 @@
 import type { Limits } from '@spindlewright/quantity';
+import { LEAST_CONTACT_MM } from './fitted-factors.ts';
 import { type Corner, lowest, opposite } from './interval.ts';
 import type { Joint, ResolvedPressing } from './joint.ts';
-import { LEAST_CONTACT_MM, type PressState } from './press-model.ts';
+import type { PressState } from './press-model.ts';
 import { engagedAt, flatWidthAt, middleAcrossFlatsAt, mismatch } from './seat-geometry.ts';
 import type { Material } from './shapes.ts';
 
