@@ -92,17 +92,20 @@ describe('every result', () => {
     fc.assert(
       fc.property(cases, (input) => {
         const result = diagnose(input);
+        // A dirty seat is heard, a bent arm and one a step off are seen long before anything lets go.
         const unsafe = result.conditions
-          .filter(({ id }) => id !== 'sound' && id !== 'seat-dirty-or-galled')
+          .filter(({ id }) => !['sound', 'seat-dirty-or-galled', 'arm-bent', 'wrong-clocking'].includes(id))
           .reduce((total, { probability }) => total + probability, 0);
         if (!['ride', 'look-elsewhere', 'service-bearing'].includes(result.action)) expect(result.doNotRide).toBe(true);
-        if (unsafe > 0.0100001) expect(result.doNotRide).toBe(true);
+        if (unsafe > 0.0350001) expect(result.doNotRide).toBe(true);
+        // Below that the doubt that is left is named.
+        const codes = result.cautions.map(({ code }) => code);
+        if (unsafe > 0.0050001) expect(codes.includes('caution-doubt-left')).toBe(!result.doNotRide);
         if (result.contradictions.length > 0) expect(result.doNotRide).toBe(true);
         // A crack or an arm that moves, also where the joint has no such place: then it is another joint.
         if (input.observations['bore-flats'] === 'cracked') expect(result.doNotRide).toBe(true);
         if (input.observations['play-at-arm'] === 'arm-moves-on-spindle') expect(result.doNotRide).toBe(true);
         if (result.doNotRide) expect(result.action).not.toBe('ride');
-        const codes = result.cautions.map(({ code }) => code);
         expect(codes).toContain('caution-maker-first');
         expect(codes.includes('caution-do-not-ride')).toBe(result.doNotRide);
       }),
