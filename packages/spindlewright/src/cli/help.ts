@@ -1,7 +1,5 @@
 import type { Verb } from './verbs/index.ts';
-
-/** What fits beside the edge of a usual terminal. */
-const WIDTH = 80;
+import { WIDTH, wrapped } from './wrap.ts';
 
 /** Exit codes that every verb has. @internal */
 export const EXITS: readonly (readonly [number, string])[] = [
@@ -89,16 +87,4 @@ function columns(rows: readonly (readonly [string, string])[]): string[] {
     if (left.length > width) return [`  ${left}`, indent + first, ...lines];
     return [`  ${left.padEnd(width)}  ${first}`, ...lines];
   });
-}
-
-function wrapped(text: string, width = WIDTH): string[] {
-  const lines: string[] = [];
-  let line = '';
-  for (const word of text.split(' ')) {
-    if (line !== '' && line.length + 1 + word.length > width) {
-      lines.push(line);
-      line = word;
-    } else line = line === '' ? word : `${line} ${word}`;
-  }
-  return [...lines, line];
 }

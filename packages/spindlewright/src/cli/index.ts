@@ -3,6 +3,7 @@ import { version } from '../version.ts';
 import { complaintOf } from './guard.ts';
 import { commandHelp, verbHelp } from './help.ts';
 import type { CliHost } from './host.ts';
+import { runIdentify } from './identify/index.ts';
 import { runJob } from './job/index.ts';
 import { type Parsed, parseVerb } from './parse.ts';
 import { Refusal } from './refusal.ts';
@@ -13,6 +14,7 @@ export type { CliHost } from './host.ts';
 /** The verbs that neither stream nor ask. */
 const RUNNERS: Readonly<Record<string, (parsed: Parsed, host: CliHost) => number>> = {
   job: runJob,
+  identify: runIdentify,
 };
 
 /**

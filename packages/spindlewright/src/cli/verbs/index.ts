@@ -1,3 +1,4 @@
+import { identifyVerb } from './identify.ts';
 import { jobVerb } from './job.ts';
 import { screenVerb } from './screen.ts';
 import type { Verb } from './verb.ts';
@@ -5,4 +6,4 @@ import type { Verb } from './verb.ts';
 export type { Flag, Operand, Verb } from './verb.ts';
 
 /** Every verb, in the order of the help. @internal */
-export const VERBS: readonly Verb[] = [jobVerb, screenVerb];
+export const VERBS: readonly Verb[] = [jobVerb, screenVerb, identifyVerb];
