@@ -92,7 +92,7 @@ describe('identify', () => {
     const bore = run(['bore', '--flats', '13.58 mm @ 0 mm']).out;
     expect(bore).toContain('0 mm from the mouth');
     expect(bore).toContain('square-taper-iso');
-    expect(run(['spindle', '--flats', '19.5 mm @ 0 mm']).out).toMatch(
+    expect(run(['bore', '--diameter', '38 mm', '--teeth', 'no']).out).toMatch(
       /likeliest first\n +\d\d % {2}none that is listed/,
     );
   });
