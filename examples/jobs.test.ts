@@ -78,7 +78,7 @@ describe.each(Object.entries(expectations.jobs))('%s, by common practice', (name
       ...(expected.fixing === undefined
         ? {}
         : {
-            fixing: sheet.tightening.fixing?.findings.find(({ severity }) => severity === 'stop')?.code ?? 'none',
+            fixing: sheet.tightening?.fixing?.findings.find(({ severity }) => severity === 'stop')?.code ?? 'none',
           }),
       ...(expected.candidates === undefined
         ? {}
@@ -149,7 +149,7 @@ describe('the wrench of the arm that moves, a 250 mm one that ends at 250 lbf.in
   // 34 Nm / 0.1129848290276167 Nm per lbf.in = 300.9 lbf.in; L (300.9/250 - 1) = 50.9 mm, so 55 mm in steps of 5 mm;
   // setting = 300.9 x 250/305 = 246.7 lbf.in (rule of the in-line extension: torque-adapter-rule).
   it('gets the way out in its own unit', () => {
-    const { wrench } = work('bore-gone.json').tightening;
+    const wrench = work('bore-gone.json').tightening?.wrench;
     expect(wrench).toMatchObject({ unit: 'lbf.in', reach: 'with-extension', extensionLengthMm: 55 });
     expect(wrench?.setting).toBeCloseTo(246.7, 1);
   });

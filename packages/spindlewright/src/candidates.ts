@@ -1,11 +1,12 @@
-import type { InterfaceRecord } from '@spindlewright/interfaces';
+import { checkMate, type InterfaceRecord, type MateResult } from '@spindlewright/interfaces';
 import { decideSeat } from './decide-seat.ts';
 import type { CandidateArm, Job } from './job.ts';
-import { squareTaper } from './records-of.ts';
+import { hasTaperSeat, recordAt } from './joint-kind.ts';
+import { mateState, mateWords } from './mate-decision.ts';
 import { seatOf } from './seat.ts';
 import type { PressPlan, SeatPart } from './seat-part.ts';
 import { basisWords, gapWords, pathWords, verdictWords } from './seat-words.ts';
-import { type FitState, type Section, STATE_WORDS } from './sheet.ts';
+import { type Block, type FitState, type Section, STATE_WORDS } from './sheet.ts';
 
 /** What a candidate arm comes to on this spindle. */
 export interface JudgedCandidate {
@@ -17,15 +18,22 @@ export interface JudgedCandidate {
   state: FitState;
   /** The one fact that would decide, when the state is `cannot-tell`. */
   missingFact?: string;
-  /** Its predicted seat. */
-  seat: SeatPart;
+  /** Its predicted seat, on a square taper. */
+  seat?: SeatPart;
+  /** Whether it goes on this spindle by its interface, where no seat can be predicted. */
+  mate?: MateResult;
 }
 
 /** Judges each candidate by itself, in the order given. @internal */
 export function judgeCandidates(job: Job, press: PressPlan, spindle: InterfaceRecord): JudgedCandidate[] {
   return (job.candidates ?? []).map((candidate, index) => {
+    const path = `candidates[${index}].interface`;
+    if (!hasTaperSeat(spindle.id) || !hasTaperSeat(candidate.interface)) {
+      const mate = checkMate({ spindle, arm: recordAt(path, candidate.interface) });
+      return { name: candidate.name, interface: candidate.interface, ...mateState(mate), mate };
+    }
     const asJob = jobFor(job, candidate, spindle);
-    const seat = seatOf(asJob, press, spindle, squareTaper(`candidates[${index}].interface`, candidate.interface));
+    const seat = seatOf(asJob, press, spindle, recordAt(path, candidate.interface));
     const { state, missingFact } = decideSeat(asJob, seat);
     return {
       name: candidate.name,
@@ -51,27 +59,15 @@ function jobFor(job: Job, candidate: CandidateArm, spindle: InterfaceRecord): Jo
 export function candidatesSection(candidates: readonly JudgedCandidate[], drawBest: boolean): Section[] {
   const [first] = candidates;
   if (first === undefined) return [];
-  const best = candidates.find(({ state }) => state === 'fits') ?? first;
+  const best = candidates.find(({ state, seat }) => state === 'fits' && seat !== undefined) ?? first;
+  const seats = candidates.some(({ seat }) => seat !== undefined);
   return [
     {
       id: 'candidates',
       title: 'Arms that might be fitted',
       blocks: [
-        {
-          kind: 'table',
-          caption: 'Each on this spindle, pressed, by its best way of knowing',
-          head: ['arm', 'answer', 'end gap', 'shoulder gap', 'verdict', 'known by', 'what would decide'],
-          rows: candidates.map(({ name, state, missingFact, seat: { lead } }) => [
-            name,
-            STATE_WORDS[state],
-            gapWords(lead.prediction.pressed.endGapMm),
-            gapWords(lead.prediction.pressed.shoulderGapMm),
-            verdictWords[lead.prediction.verdict],
-            basisWords[lead.basis],
-            missingFact === undefined ? 'nothing more' : pathWords(missingFact),
-          ]),
-        },
-        ...(drawBest
+        seats ? seatTable(candidates) : mateTable(candidates),
+        ...(drawBest && best.seat !== undefined
           ? [
               {
                 kind: 'paragraph' as const,
@@ -84,3 +80,40 @@ export function candidatesSection(candidates: readonly JudgedCandidate[], drawBe
     },
   ];
 }
+
+const decides = ({ missingFact }: JudgedCandidate): string =>
+  missingFact === undefined ? 'nothing more' : pathWords(missingFact);
+
+const seatTable = (candidates: readonly JudgedCandidate[]): Block => ({
+  kind: 'table',
+  caption: 'Each on this spindle, pressed, by its best way of knowing',
+  head: ['arm', 'answer', 'end gap', 'shoulder gap', 'verdict', 'known by', 'what would decide'],
+  rows: candidates.map((candidate) => {
+    const { name, state, seat, mate } = candidate;
+    if (seat === undefined) {
+      const verdict = mate === undefined ? '' : mateWords[mate.verdict];
+      return [name, STATE_WORDS[state], 'none', 'none', verdict, 'interfaces', decides(candidate)];
+    }
+    const { pressed, verdict } = seat.lead.prediction;
+    return [
+      name,
+      STATE_WORDS[state],
+      gapWords(pressed.endGapMm),
+      gapWords(pressed.shoulderGapMm),
+      verdictWords[verdict],
+      basisWords[seat.lead.basis],
+      decides(candidate),
+    ];
+  }),
+});
+
+const mateTable = (candidates: readonly JudgedCandidate[]): Block => ({
+  kind: 'table',
+  caption: 'Each on this spindle, by the interfaces of both; a name is never the last word',
+  head: ['arm', 'answer', 'by its interface', 'why', 'what would decide'],
+  rows: candidates.map((candidate) => {
+    const { name, state, mate } = candidate;
+    if (mate === undefined) return [name, STATE_WORDS[state], '', '', decides(candidate)];
+    return [name, STATE_WORDS[state], mateWords[mate.verdict], mate.consequence, decides(candidate)];
+  }),
+});

@@ -1,4 +1,5 @@
-import { type DomainIssue, hardLimits } from '@spindlewright/quantity';
+import { type DomainIssue, hardLimits, limitsOf } from '@spindlewright/quantity';
+import { jobDefaults } from './defaults.ts';
 import type { ArmReadings, Job, Reading, SpindleReadings } from './job.ts';
 import { plainText } from './plain-text.ts';
 
@@ -21,6 +22,7 @@ export function contradictions(job: Job): DomainIssue[] {
     if (candidate.name.trim() === '') issues.push({ path: `${at}.name`, received: '""', allowed: 'some words' });
     issues.push(...armOrders(candidate.arm ?? {}, candidate.trialFit, spindle, `${at}.`).flatMap(orderIssue));
   }
+  issues.push(...clampIssues(job.clamp), ...teethIssues(job.faceTeeth));
   if (job.measurements !== undefined && job.observations === undefined) {
     issues.push({
       path: 'observations',
@@ -58,6 +60,34 @@ const armOrders = (arm: ArmReadings, trialFit: Job['trialFit'], spindle: Spindle
   [`${at}trialFit.endGapMm`, trialFit?.endGapMm, `${at}arm.boltSeatFromMouthMm`, arm.boltSeatFromMouthMm],
   [`${at}trialFit.shoulderGapMm`, trialFit?.shoulderGapMm, 'spindle.shoulderFromEndMm', spindle.shoulderFromEndMm],
 ];
+
+function clampIssues(clamp: Job['clamp']): DomainIssue[] {
+  if (clamp === undefined) return [];
+  const count = clamp.boltCount ?? 1;
+  const issues: DomainIssue[] = Number.isInteger(count)
+    ? []
+    : [{ path: 'clamp.boltCount', received: String(count), allowed: 'a whole number' }];
+  const boltMm = hardLimits(clamp.hingeToBoltMm ?? limitsOf(jobDefaults.hingeToBolt)).lower;
+  if (hardLimits(clamp.hingeToAxisMm ?? limitsOf(jobDefaults.hingeToAxis)).upper >= boltMm) {
+    const path = clamp.hingeToAxisMm === undefined ? 'clamp.hingeToBoltMm' : 'clamp.hingeToAxisMm';
+    issues.push({
+      path,
+      received: 'a hinge farther from the axis than from the bolts',
+      allowed: 'the axis between them',
+    });
+  }
+  return issues;
+}
+
+function teethIssues(teeth: Job['faceTeeth']): DomainIssue[] {
+  if (teeth === undefined) return [];
+  const innerMm = hardLimits(teeth.innerDiameterMm).upper;
+  const outerMm = hardLimits(teeth.outerDiameterMm).lower;
+  if (innerMm < outerMm) return [];
+  return [
+    { path: 'faceTeeth.innerDiameterMm', received: String(innerMm), allowed: `less than the outer, ${outerMm} mm` },
+  ];
+}
 
 function trialFitIssues(trialFit: Job['trialFit'], path: string): DomainIssue[] {
   if (trialFit === undefined || Object.values(trialFit).some((gap) => gap !== undefined)) return [];

@@ -12,9 +12,10 @@ export function candidatesDecision(
       .join(', ');
   const fitting = names('fits');
   const open = names('cannot-tell');
+  const byNames = candidates.every(({ state, seat }) => state !== 'fits' || seat === undefined);
   if (fitting !== '') {
     return {
-      headline: `Fits this spindle by its trial fit: ${fitting}.`,
+      headline: `Fits this spindle ${byNames ? 'by its interface' : 'by its trial fit'}: ${fitting}.`,
       forOwner: [
         'An arm that fits the spindle is at hand.',
         'It is tightened to the stated torque, measured again, and only then ridden.',
@@ -22,7 +23,7 @@ export function candidatesDecision(
     };
   }
   return {
-    headline: `None of the arms at hand is known to fit.${open === '' ? '' : ` Still open: ${open}.`} Do not press any of them before that is known.`,
+    headline: `None of the arms at hand is known to fit.${open === '' ? '' : ` Still open: ${open}.`} Do not fit any of them before that is known.`,
     forOwner: ['No arm at hand is known to fit this spindle yet.', 'Until one is found the bike is not to be ridden.'],
   };
 }

@@ -1,5 +1,4 @@
 import type { ActionId, Diagnosis } from '@spindlewright/diagnosis';
-import { messages as words } from '@spindlewright/diagnosis/messages/en';
 import type { JudgedCandidate } from './candidates.ts';
 import { candidatesDecision } from './decide-candidates.ts';
 import type { SeatDecision } from './decide-seat.ts';
@@ -7,11 +6,11 @@ import { jobDefaults } from './defaults.ts';
 import type { DiagnosisPart } from './diagnosis-part.ts';
 import type { Job } from './job.ts';
 import { jointProblem } from './joint-problem.ts';
+import { jointWords } from './joint-words.ts';
 import type { Problem } from './problem.ts';
 import type { FitState } from './sheet.ts';
 import { STATE_WORDS } from './sheet.ts';
-import type { TighteningPart } from './tightening-part.ts';
-import { tighteningProblems, torqueIsDoubted } from './tightening-problems.ts';
+import { type FixingFacts, tighteningProblems, torqueIsDoubted } from './tightening-problems.ts';
 
 /** The answer of a whole job. */
 export interface JobDecision {
@@ -28,12 +27,21 @@ export interface Known {
   job: Job;
   diagnosis: DiagnosisPart | undefined;
   seat: SeatDecision | undefined;
-  tightening: TighteningPart;
+  tightening: FixingFacts;
   candidates: readonly JudgedCandidate[];
 }
 
 /** Actions after which the arm or spindle at hand is not used again. */
 const CONDEMNING: readonly ActionId[] = ['replace-arm', 'replace-spindle', 'replace-both', 'fit-matching-part'];
+
+/** Stops that say nothing against the parts: a stronger bolt, a catch let in, an arm drawn home, a cotter turned round. */
+const MENDED_WITHOUT_PARTS: readonly string[] = [
+  'bolt-class-too-weak',
+  'safety-catch-open',
+  'arm-not-home',
+  'cotters-same-way-round',
+  'face-teeth-open',
+];
 
 /** Actions on what both ends have in common. */
 const SHARED_ACTIONS: readonly ActionId[] = ['service-bearing', 'look-elsewhere'];
@@ -83,7 +91,7 @@ export function decideJob(known: Known): JobDecision {
 function stateOf({ diagnosis, seat, tightening, candidates }: Known): FitState {
   const action = diagnosis?.result.action;
   const boltStop = tightening.findings.some(
-    ({ severity, code }) => severity === 'stop' && code !== 'bolt-class-too-weak',
+    ({ severity, code }) => severity === 'stop' && !MENDED_WITHOUT_PARTS.includes(code),
   );
   if (boltStop || seat?.state === 'does-not-fit') return 'does-not-fit';
   if (action !== undefined && CONDEMNING.includes(action)) return 'does-not-fit';
@@ -172,7 +180,7 @@ function causeWords(result: Diagnosis, doNotRide: boolean): string[] {
     return sure ? ['Nothing points to a fault of parts or fitting.'] : [];
   }
   return cause.probability >= jobDefaults.worthNamingCause.value
-    ? [`How it came about, most likely: ${words[`cause-${cause.id}`]}.`]
+    ? [`How it came about, most likely: ${jointWords(result.joint)[`cause-${cause.id}`]}.`]
     : ['How it came about cannot be told from what was found.'];
 }
 

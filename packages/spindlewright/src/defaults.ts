@@ -136,6 +136,98 @@ export const jobDefaults = {
     sources: [],
     note: 'width of the ring under a crank bolt, 8.4 to 16 mm for M8',
   },
+  /** Outer diameter of the face under the head of a pinch bolt. */
+  pinchHead: {
+    value: 10,
+    unit: 'mm',
+    standing: 'from-memory',
+    sources: [],
+    note: 'head of a socket screw M6, ISO 4762',
+  },
+  /** Pinch bolts of an arm whose number was not told. */
+  pinchBolts: {
+    value: 2,
+    unit: 'bolts',
+    standing: 'secondary',
+    sources: ['dealer-torque-tables'],
+    note: 'two bolts, tightened in turn',
+  },
+  /** Width of a clamp along the spindle. */
+  clampWidth: {
+    value: 18,
+    lower: 14,
+    upper: 22,
+    unit: 'mm',
+    standing: 'judgement',
+    sources: [],
+    note: 'pinched end of an aluminium arm',
+  },
+  /** From the hinge of a clamp to its bolts. */
+  hingeToBolt: {
+    value: 30,
+    lower: 27,
+    upper: 34,
+    unit: 'mm',
+    standing: 'judgement',
+    sources: [],
+    note: 'the solid part behind the spindle is taken for the hinge',
+  },
+  /** From the hinge of a clamp to the axis of the spindle. */
+  hingeToAxis: {
+    value: 16,
+    lower: 14,
+    upper: 18,
+    unit: 'mm',
+    standing: 'judgement',
+    sources: [],
+    note: 'half the spindle and what stands behind it',
+  },
+  /** Friction between an arm and the spindle that it is clamped or pressed on. */
+  clampFriction: {
+    value: 0.15,
+    lower: 0.1,
+    upper: 0.2,
+    unit: '1',
+    standing: 'judgement',
+    sources: [],
+    note: 'steel spindle in an aluminium arm, greased thinly or dry',
+  },
+  /** Pressure that the flanks of splines in an aluminium arm bear. */
+  splinePressure: {
+    value: 100,
+    lower: 60,
+    upper: 140,
+    unit: 'MPa',
+    standing: 'judgement',
+    sources: [],
+    note: 'flanks of splines in aluminium under a load that swells',
+  },
+  /** Friction of a cotter on its flat and on its back. */
+  cotterFriction: {
+    value: 0.15,
+    lower: 0.1,
+    upper: 0.2,
+    unit: '1',
+    standing: 'judgement',
+    sources: [],
+    note: 'steel on steel, greased thinly or dry',
+  },
+  /** Torque of a crank under a rider who stands on the pedal. */
+  riderTorque: {
+    value: 200,
+    unit: 'Nm',
+    standing: 'judgement',
+    sources: [],
+    note: 'some 1200 N on a crank of 170 mm',
+  },
+  /** Force of a rider who stands on the pedal. */
+  riderForce: {
+    value: 1200,
+    unit: 'N',
+    standing: 'judgement',
+    sources: [],
+    note: 'a heavy rider out of the saddle',
+  },
   /** Face angle that the settling estimate reckons with. */
   settlingFaceAngle: {
     value: 2,
@@ -191,13 +283,5 @@ export const jobDefaults = {
     standing: 'judgement',
     sources: [],
     note: 'extensions are picked to the next 5 mm',
-  },
-  /** Longest extension as a share of the wrench. */
-  longestExtension: {
-    value: 0.5,
-    unit: '1',
-    standing: 'judgement',
-    sources: [],
-    note: 'a longer one is not held in line by hand',
   },
 } as const satisfies Record<string, Datum>;

@@ -1,6 +1,7 @@
-import { compareSides, type Diagnosis, diagnose, type JointId, type SideComparison } from '@spindlewright/diagnosis';
+import { compareSides, type Diagnosis, diagnose, type SideComparison } from '@spindlewright/diagnosis';
 import { DomainError, isDomainError } from '@spindlewright/quantity';
 import type { Job } from './job.ts';
+import { jointOf } from './joint-kind.ts';
 
 /** What was found out about the joint. */
 export interface DiagnosisPart {
@@ -10,13 +11,11 @@ export interface DiagnosisPart {
   comparison?: SideComparison;
 }
 
-const TAPERS: readonly JointId[] = ['square-taper-jis', 'square-taper-iso'];
-
 /** Diagnoses the joint from the observations of a job, both sides when it tells of both. @internal */
 export function diagnosisOf(job: Job): DiagnosisPart | undefined {
   const { observations, measurements, otherSide, side } = job;
   if (observations === undefined) return undefined;
-  const joint = TAPERS.find((id) => id === job.interface.spindle) ?? 'square-taper';
+  const joint = jointOf(job);
   const here = { observations, ...(measurements === undefined ? {} : { measurements }) };
   if (otherSide === undefined) return { result: withJobPaths('', () => diagnose({ joint, side, ...here })) };
   const there = {

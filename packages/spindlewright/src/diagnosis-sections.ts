@@ -1,9 +1,9 @@
 import { explain, listChecks, type Observations, type SideComparison } from '@spindlewright/diagnosis';
-import { messages as words } from '@spindlewright/diagnosis/messages/en';
-import { createFinding, type Finding } from '@spindlewright/quantity';
+import { createFinding, type Finding, type Messages } from '@spindlewright/quantity';
 import type { DiagnosisPart } from './diagnosis-part.ts';
 import type { Job } from './job.ts';
 import { forReader } from './job-sources.ts';
+import { jointWords } from './joint-words.ts';
 import { messages } from './messages/en.ts';
 import type { Block, Section } from './sheet.ts';
 
@@ -16,7 +16,10 @@ export function diagnosisSections(job: Job, part: DiagnosisPart): Section[] {
   return [whatIsWrong(part), ...nextSection(part), ...bothSides(job, part)];
 }
 
-const word = (code: string): string => words[code] ?? code;
+const wordIn =
+  (words: Messages) =>
+  (code: string): string =>
+    words[code] ?? code;
 const percent = (probability: number): string => {
   const rounded = Math.round(probability * 100);
   if (rounded >= 100) return 'over 99 %';
@@ -24,6 +27,8 @@ const percent = (probability: number): string => {
 };
 
 function whatIsWrong({ result }: DiagnosisPart): Section {
+  const words = jointWords(result.joint);
+  const word = wordIn(words);
   const rows = [
     ...result.conditions
       .slice(0, 4)
@@ -34,7 +39,7 @@ function whatIsWrong({ result }: DiagnosisPart): Section {
       .slice(0, 3)
       .map(({ id, probability }) => ({ kind: 'cause', code: `cause-${id}`, probability })),
   ].filter(({ probability }) => probability >= WORTH_NAMING);
-  const lines = explain({ result });
+  const lines = explain({ result, messages: words });
   const evidence = lines.filter(({ code }) => code.startsWith('explain-evidence-'));
   const blocks: Block[] = [
     {
@@ -47,13 +52,15 @@ function whatIsWrong({ result }: DiagnosisPart): Section {
   if (evidence.length > 0) {
     blocks.push({ kind: 'list', ordered: false, items: evidence.map(({ message }) => message) });
   }
-  if (result.contradictions.length > 0) blocks.push({ kind: 'findings', findings: forReader(result.contradictions) });
+  if (result.contradictions.length > 0)
+    blocks.push({ kind: 'findings', findings: forReader(result.contradictions, words) });
   return { id: 'diagnosis', title: 'What is wrong, and why', blocks };
 }
 
 function nextSection({ result }: DiagnosisPart): Section[] {
   if (result.nextChecks.length === 0) return [];
-  const described = new Map(listChecks().map((check) => [check.id, check]));
+  const word = wordIn(jointWords(result.joint));
+  const described = new Map(listChecks(result.joint).map((check) => [check.id, check]));
   return [
     {
       id: 'next-checks',
@@ -81,6 +88,7 @@ function nextSection({ result }: DiagnosisPart): Section[] {
 
 function bothSides(job: Job, { comparison }: DiagnosisPart): Section[] {
   if (comparison === undefined || job.observations === undefined || job.otherSide === undefined) return [];
+  const word = wordIn(jointWords(comparison.drive.joint));
   const here: Observations = job.observations;
   const there: Observations = job.otherSide.observations;
   const other = job.side === 'drive' ? 'non-drive' : 'drive';
@@ -114,7 +122,12 @@ function bothSides(job: Job, { comparison }: DiagnosisPart): Section[] {
         },
         ...(comparison.findings.length === 0
           ? []
-          : [{ kind: 'findings' as const, findings: forReader(comparison.findings) }]),
+          : [
+              {
+                kind: 'findings' as const,
+                findings: forReader(comparison.findings, jointWords(comparison.drive.joint)),
+              },
+            ]),
       ],
     },
   ];
@@ -143,7 +156,7 @@ export function diagnosisFindings(job: Job, { result, comparison }: DiagnosisPar
   const fromThere = other.cautions.filter(({ code, severity }) => severity === 'stop' || !said.has(code));
   return [
     ...own,
-    ...forReader(fromThere).map(({ severity, message, sources }) =>
+    ...forReader(fromThere, jointWords(result.joint)).map(({ severity, message, sources }) =>
       createFinding({
         code: 'other-side-says',
         severity,

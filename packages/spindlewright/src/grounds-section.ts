@@ -65,20 +65,32 @@ export function groundsSection(
     id: 'grounds',
     title: 'What this rests on',
     blocks: [
-      { kind: 'list', ordered: false, items: taken.map(({ words, datum }) => datumWords(words, datum)) },
+      ...(taken.length === 0
+        ? []
+        : [
+            {
+              kind: 'list' as const,
+              ordered: false,
+              items: taken.map(({ words, datum }) => datumWords(words, datum)),
+            },
+          ]),
       ...(seat === undefined ? [] : [{ kind: 'paragraph' as const, text: assumedWords(seat) }]),
       { kind: 'paragraph', text: `Made by ${versions.join(', ')}; standards data edition ${provenance.dataEdition}.` },
       {
         kind: 'paragraph',
-        text: `Sources: ${provenance.sources
-          .map((id) => {
-            const { title, edition } = getSource(id);
-            return `${title}${edition === '' ? '' : `, ${edition}`} [${id}]`;
-          })
-          .join('; ')}.`,
+        text: sourceWords(provenance.sources),
       },
     ],
   };
+}
+
+function sourceWords(ids: readonly string[]): string {
+  if (ids.length === 0) return 'Sources: none is cited; what stands here is judgement or common practice.';
+  const listed = ids.map((id) => {
+    const { title, edition } = getSource(id);
+    return `${title}${edition === '' ? '' : `, ${edition}`} [${id}]`;
+  });
+  return `Sources: ${listed.join('; ')}.`;
 }
 
 function assumedWords({ lead }: SeatPart): string {

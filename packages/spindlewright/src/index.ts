@@ -9,7 +9,11 @@ export { jobDefaults } from './defaults.ts';
 export type { DiagnosisPart } from './diagnosis-part.ts';
 export type {
   ArmReadings,
+  BarReadings,
   CandidateArm,
+  ClampReadings,
+  CotterReadings,
+  FaceTeethReadings,
   Fixing,
   FlatReading,
   Job,
@@ -17,9 +21,11 @@ export type {
   Reading,
   SideFindings,
   SpindleReadings,
+  SplineReadings,
   TrialFitReadings,
   Wrench,
 } from './job.ts';
+export type { FasteningPlan, JointPart, NotHere } from './joint-part.ts';
 export { messages } from './messages/en.ts';
 export type { Provenance } from './provenance.ts';
 export { readJob } from './read-job.ts';

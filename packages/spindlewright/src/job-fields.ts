@@ -3,6 +3,7 @@ import type { FieldSpec, FieldSpecs } from '@spindlewright/quantity';
 
 const length = (max: number): FieldSpec => ({ type: 'measurand', unit: 'mm', above: 0, max, optional: true });
 const depth = (max: number): FieldSpec => ({ type: 'measurand', unit: 'mm', min: 0, max, optional: true });
+const needed = (max: number): FieldSpec => ({ type: 'measurand', unit: 'mm', above: 0, max });
 const angle: FieldSpec = { type: 'measurand', unit: 'deg', min: 0.5, max: 5, optional: true };
 
 const flats: FieldSpec = {
@@ -91,7 +92,7 @@ export const jobFields = (): FieldSpecs => ({
     fields: {
       unit: { type: 'choice', values: ['Nm', 'lbf.in', 'lbf.ft', 'kgf.cm'] },
       lowestSetting: { type: 'number', unit: 'of its scale', min: 0, max: 10_000 },
-      highestSetting: { type: 'number', unit: 'of its scale', above: 0, max: 10_000 },
+      highestSetting: { type: 'number', unit: 'of its scale', min: 0.1, max: 10_000 },
       lengthMm: { type: 'number', unit: 'mm', min: 50, max: 1500, optional: true },
     },
   },
@@ -116,6 +117,58 @@ export const jobFields = (): FieldSpecs => ({
   arm: armFields,
   trialFit,
   flats: { type: 'choice', values: ['greased', 'dry', 'unknown'], optional: true },
+  clamp: {
+    type: 'object',
+    optional: true,
+    fields: {
+      slotGapMm: { type: 'measurand', unit: 'mm', min: -10, max: 20, optional: true },
+      axialPlayMm: depth(10),
+      boltCount: { type: 'number', unit: 'bolts', min: 1, max: 6, optional: true },
+      clampWidthMm: length(100),
+      hingeToBoltMm: length(200),
+      hingeToAxisMm: length(200),
+      safetyCatch: { type: 'choice', values: ['engaged', 'not-engaged', 'none', 'unknown'], optional: true },
+    },
+  },
+  spline: {
+    type: 'object',
+    optional: true,
+    fields: {
+      forceToStopN: { type: 'measurand', unit: 'N', above: 0, max: 200_000, optional: true },
+      gapAtStopMm: depth(20),
+    },
+  },
+  cotter: {
+    type: 'object',
+    optional: true,
+    fields: {
+      pressForceN: { type: 'measurand', unit: 'N', min: 0, max: 100_000 },
+      flatAngleDeg: { type: 'measurand', unit: 'deg', above: 0, max: 20 },
+      flatLengthMm: needed(50),
+      flatWidthMm: needed(50),
+      axisToFlatMm: needed(50),
+      sameWayRound: { type: 'flag', optional: true },
+    },
+  },
+  faceTeeth: {
+    type: 'object',
+    optional: true,
+    fields: {
+      flankAngleDeg: { type: 'measurand', unit: 'deg', min: 1, max: 60 },
+      outerDiameterMm: needed(200),
+      innerDiameterMm: { type: 'measurand', unit: 'mm', min: 0, max: 200 },
+    },
+  },
+  bar: {
+    type: 'object',
+    optional: true,
+    fields: {
+      crankLengthMm: { type: 'measurand', unit: 'mm', min: 50, max: 300 },
+      overhangMm: { type: 'measurand', unit: 'mm', min: 0, max: 300 },
+      barDiameterMm: needed(100),
+      yieldStrengthMPa: { type: 'measurand', unit: 'MPa', min: 1, max: 5000, optional: true },
+    },
+  },
   fixing: {
     type: 'object',
     optional: true,
@@ -128,7 +181,12 @@ export const jobFields = (): FieldSpecs => ({
       threadDepthMm: length(100),
       washerThicknessMm: depth(10),
       head: { type: 'choice', values: ['plain', 'flanged'], optional: true },
-      bearingOuterDiameterMm: { type: 'measurand', unit: 'mm', min: 13, max: 40, optional: true },
+      extras: {
+        type: 'list',
+        item: { type: 'choice', values: ['dust-cap', 'self-extractor-ring'] },
+        optional: true,
+      },
+      bearingOuterDiameterMm: { type: 'measurand', unit: 'mm', min: 7, max: 40, optional: true },
     },
   },
   partMakerTorqueNm: { type: 'measurand', unit: 'Nm', above: 0, max: 120, optional: true },

@@ -39,24 +39,24 @@ const SAID_ELSEWHERE = ['instructions-first', 'follow-maker', 'caution-maker-fir
 const templates = (): Messages => ({ ...taperMessages, ...interfacesMessages, ...diagnosisMessages, ...ownMessages });
 
 /** Drops what the sheet says elsewhere and words ids for a reader; codes and values stay as they are. @internal */
-export function forReader(findings: readonly Finding[]): Finding[] {
+export function forReader(findings: readonly Finding[], words: Messages = diagnosisMessages): Finding[] {
   return findings
     .filter(({ code }) => !SAID_ELSEWHERE.includes(code))
     .map((finding) => {
-      const worded = Object.entries(finding.values).map(([key, value]) => [key, inWords(value)] as const);
+      const worded = Object.entries(finding.values).map(([key, value]) => [key, inWords(value, words)] as const);
       if (worded.every(([key, value]) => value === finding.values[key])) return finding;
       const values: Finding['values'] = Object.fromEntries(worded);
       return { ...finding, message: formatFinding({ ...finding, values }, templates()) };
     });
 }
 
-function inWords(value: number | string): number | string {
+function inWords(value: number | string, words: Messages): number | string {
   if (typeof value === 'number') return value;
   const tables: Readonly<Record<string, string>>[] = [verdictWords, recordWords];
   const found = tables.find((table) => Object.hasOwn(table, value))?.[value];
   if (found !== undefined) return found;
   for (const kind of ['action', 'condition', 'cause', 'beside']) {
-    const text = diagnosisMessages[`${kind}-${value}`];
+    const text = words[`${kind}-${value}`];
     if (text !== undefined) return text;
   }
   // Names of checks and of their outcomes read well once their hyphens are gone.

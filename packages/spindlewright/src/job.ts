@@ -68,8 +68,74 @@ export interface Fixing {
   washerThicknessMm?: Reading;
   /** `flanged` when head and washer are one piece. */
   head?: 'plain' | 'flanged';
+  /** What covers or surrounds the bolt, so that it becomes a step of the plan. */
+  extras?: readonly ('dust-cap' | 'self-extractor-ring')[];
   /** Outer diameter of the face that bears on the arm, mm. */
   bearingOuterDiameterMm?: Reading;
+}
+
+/** What was read at the clamp of a pinched arm. */
+export interface ClampReadings {
+  /** Gap left in the slot, mm. */
+  slotGapMm?: Reading;
+  /** Shift of the arm along the spindle with the cap set, mm. */
+  axialPlayMm?: Reading;
+  /** Number of pinch bolts; 2 when absent. */
+  boltCount?: number;
+  /** Width of the clamp along the spindle, mm. */
+  clampWidthMm?: Reading;
+  /** From the hinge behind the spindle to the bolts, mm. */
+  hingeToBoltMm?: Reading;
+  /** From that hinge to the axis of the spindle, mm. */
+  hingeToAxisMm?: Reading;
+  /** Whether the safety catch lies in its hole; `none` where the arm has none. */
+  safetyCatch?: 'engaged' | 'not-engaged' | 'none' | 'unknown';
+}
+
+/** What is known of the press of a splined arm. */
+export interface SplineReadings {
+  /** Axial force that brings the arm onto its stop, as the part maker states it, N. */
+  forceToStopN?: Reading;
+  /** Gap left at the stop with the bolt at torque, mm; 0 = home. */
+  gapAtStopMm?: Reading;
+}
+
+/** What was read on a cotter and its flat. */
+export interface CotterReadings {
+  /** Force of the press along the cotter, N. */
+  pressForceN: Reading;
+  /** Angle of the cotter's flat against its axis, deg. */
+  flatAngleDeg: Reading;
+  /** Length of the flat across the spindle, mm. */
+  flatLengthMm: Reading;
+  /** Width of the flat along the spindle, mm. */
+  flatWidthMm: Reading;
+  /** From the axis of the spindle to its flat, mm. */
+  axisToFlatMm: Reading;
+  /** True when both cotters are in the same way round. */
+  sameWayRound?: boolean;
+}
+
+/** What was read on the teeth of a face spline. */
+export interface FaceTeethReadings {
+  /** Angle of a tooth flank against the axis, deg. */
+  flankAngleDeg: Reading;
+  /** Outer diameter of the toothed ring, mm. */
+  outerDiameterMm: Reading;
+  /** Inner diameter of the toothed ring, mm. */
+  innerDiameterMm: Reading;
+}
+
+/** What was read on a crank of one bent bar. */
+export interface BarReadings {
+  /** Length of the crank, mm. */
+  crankLengthMm: Reading;
+  /** From the middle of the pedal to the section looked at, along the axis, mm. */
+  overhangMm: Reading;
+  /** Diameter of the bar there, mm. */
+  barDiameterMm: Reading;
+  /** Yield strength of the bar, if it is known, MPa. */
+  yieldStrengthMPa?: Reading;
 }
 
 /** The torque wrench at hand. */
@@ -150,7 +216,17 @@ export interface Job {
   trialFit?: TrialFitReadings;
   /** State of the flats when the arm is pressed on. */
   flats?: 'greased' | 'dry' | 'unknown';
-  /** The fixing; `M8x1` with unknown lubrication when absent. */
+  /** Readings of the clamp, where the spindle is a through spindle. */
+  clamp?: ClampReadings;
+  /** Readings of the splines, where the spindle has a taper of splines. */
+  spline?: SplineReadings;
+  /** Readings of the cotter, where the arm is cottered. */
+  cotter?: CotterReadings;
+  /** Readings of the teeth, where the joint is a face spline. */
+  faceTeeth?: FaceTeethReadings;
+  /** Readings of the bar, where the crank is one piece. */
+  bar?: BarReadings;
+  /** The fixing; that of the interface with unknown lubrication when absent, `M8x1` at a square taper. */
   fixing?: Fixing;
   /** The torque wrench at hand. */
   wrench?: Wrench;

@@ -1,10 +1,12 @@
 import { type ActionId, type Diagnosis, listActions } from '@spindlewright/diagnosis';
-import { messages as words } from '@spindlewright/diagnosis/messages/en';
+import type { Messages } from '@spindlewright/quantity';
 import { jobDefaults } from './defaults.ts';
+import { jointWords } from './joint-words.ts';
 import type { Problem } from './problem.ts';
 
 /** What the joint of one side is, hedged by its probability, and whether it keeps the bike at the stand. @internal */
 export function jointProblem(result: Diagnosis): { problem: Problem; grave: boolean } {
+  const words = jointWords(result.joint);
   const [condition] = result.conditions;
   const beside = result.besides
     .filter(({ probability }) => probability >= jobDefaults.evenChance.value)
@@ -27,7 +29,7 @@ export function jointProblem(result: Diagnosis): { problem: Problem; grave: bool
     problem: {
       headline: result.action === 'ride' ? said : `${said} What to do: ${action}.`,
       owner: said,
-      remedy: remedyOf(result.action),
+      remedy: remedyOf(result.action, words),
     },
     grave: result.doNotRide,
   };
@@ -40,7 +42,7 @@ function hedged(what: string, probability: number): string {
   return `Not yet known; the likeliest of several (${inHundred} in 100): ${what}.`;
 }
 
-function remedyOf(action: ActionId): string {
+function remedyOf(action: ActionId, words: Messages): string {
   if (action === 'ride') return 'Nothing needs doing on it';
   const part = listActions().find(({ id }) => id === action)?.part ?? 'none';
   if (part === 'none' || part === 'seat') return `What is done: ${words[`action-${action}`] ?? action}`;

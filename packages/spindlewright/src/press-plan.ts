@@ -9,8 +9,8 @@ import type { PressPlan } from './seat-part.ts';
 /** Joint of the trade torques that a square taper's fixing belongs to. */
 const JOINT = 'square-taper-bolt';
 
-/** A hand torque wrench of the common kind; its permissible deviation is in the torque data. */
-const TOOL = 'click-wrench-iso-6789';
+/** A hand torque wrench of the common kind; its permissible deviation is in the torque data. @internal */
+export const TOOL = 'click-wrench-iso-6789';
 
 /** What presses the arm on: torque, preload with its range, friction of the flats. @internal */
 export function pressPlan(job: Job): PressPlan {
@@ -54,8 +54,8 @@ export function bearingOf(job: Job, thread: string): { outerDiameterMm: number; 
   };
 }
 
-/** One setting has to be named: the lowest torque that most of the ranges contain. The sheet keeps the ranges apart. */
-function mostAgreed(ranges: readonly (readonly [number, number])[]): number {
+/** One setting has to be named: the lowest torque that most of the ranges contain. The sheet keeps the ranges apart. @internal */
+export function mostAgreed(ranges: readonly (readonly [number, number])[]): number {
   const ends = ranges.flat().sort((a, b) => a - b);
   const support = (torque: number): number =>
     ranges.filter(([lower, upper]) => lower <= torque && torque <= upper).length;
@@ -65,7 +65,8 @@ function mostAgreed(ranges: readonly (readonly [number, number])[]): number {
   return agreed;
 }
 
-function threadFrictionOf(lubrication: PressPlan['lubrication']): Limits {
+/** Friction of thread and head by what is on them. @internal */
+export function threadFrictionOf(lubrication: PressPlan['lubrication']): Limits {
   const { lubricatedThread, dryThread, unknownThread } = jobDefaults;
   return limitsOf({ lubricated: lubricatedThread, dry: dryThread, unknown: unknownThread }[lubrication]);
 }

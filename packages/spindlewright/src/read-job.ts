@@ -9,6 +9,7 @@ import {
 import { contradictions } from './contradictions.ts';
 import type { Job } from './job.ts';
 import { jobFields } from './job-fields.ts';
+import { misplacedReadings } from './joint-kind.ts';
 import { unknownNames } from './unknown-names.ts';
 
 /**
@@ -49,7 +50,7 @@ export function readJob(input: unknown): Job {
   issues.push(...fieldIssues(resolved).filter((issue) => !unreadable.has(issue.path)));
   refuse(issues);
   const job = resolved as Job;
-  refuse([...unknownNames(job), ...contradictions(job)]);
+  refuse([...unknownNames(job), ...misplacedReadings(job), ...contradictions(job)]);
   return job;
 }
 
@@ -89,6 +90,7 @@ const UNIT_OF_SUFFIX = [
   ['Deg', 'deg'],
   ['MPa', 'MPa'],
   ['ForceN', 'N'],
+  ['ToStopN', 'N'],
 ] as const;
 
 /** Deeper than any job; a file nested without end would exhaust the stack. */

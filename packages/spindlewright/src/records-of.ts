@@ -4,13 +4,14 @@ import {
   identifySpindle,
   type SpindleIdentification,
 } from '@spindlewright/interfaces';
-import { createFinding, DomainError, type Finding, nearestName } from '@spindlewright/quantity';
+import { createFinding, type Finding } from '@spindlewright/quantity';
 import { jobDefaults } from './defaults.ts';
 import type { Job } from './job.ts';
+import { recordAt } from './joint-kind.ts';
 import { messages } from './messages/en.ts';
 import { withReadingError } from './with-reading-error.ts';
 
-/** Interfaces that a job can be worked for. */
+/** Interfaces of which one is taken for a spindle whose flats were read. */
 const SQUARE_TAPERS = ['square-taper-jis', 'square-taper-iso'] as const;
 const UNKNOWN = 'unknown';
 
@@ -25,9 +26,9 @@ export interface JobRecords {
 
 /** Finds the records of a job; a spindle that is not named is identified from its readings. @internal */
 export function recordsOf(job: Job): JobRecords {
-  const arm = job.interface.arm === UNKNOWN ? undefined : squareTaper('interface.arm', job.interface.arm, [UNKNOWN]);
+  const arm = job.interface.arm === UNKNOWN ? undefined : recordAt('interface.arm', job.interface.arm, [UNKNOWN]);
   if (job.interface.spindle !== UNKNOWN) {
-    const spindle = squareTaper('interface.spindle', job.interface.spindle, [UNKNOWN]);
+    const spindle = recordAt('interface.spindle', job.interface.spindle, [UNKNOWN]);
     return { spindle, arm: arm ?? spindle, findings: [] };
   }
   const flats = job.spindle?.flats;
@@ -55,19 +56,4 @@ export function recordsOf(job: Job): JobRecords {
   const likeliest = identification.candidates.find(({ id }) => (SQUARE_TAPERS as readonly string[]).includes(id));
   const spindle = getInterface(likeliest?.id ?? SQUARE_TAPERS[0]);
   return { spindle, arm: arm ?? spindle, identification, findings: identification.findings };
-}
-
-/** Looks a square taper up and refuses any other interface by its path in the job. @internal */
-export function squareTaper(path: string, id: string, others: readonly string[] = []): InterfaceRecord {
-  if ((SQUARE_TAPERS as readonly string[]).includes(id)) return getInterface(id);
-  const known = [...SQUARE_TAPERS, ...others];
-  const nearest = nearestName({ name: id, known });
-  throw new DomainError('workJob', [
-    {
-      path,
-      received: JSON.stringify(id),
-      allowed: `an interface that a job can be worked for: ${known.join(', ')}`,
-      ...(nearest === undefined ? {} : { nearest }),
-    },
-  ]);
 }

@@ -7,20 +7,28 @@ import {
 import { mateResultSchema, spindleIdentificationSchema } from '@spindlewright/interfaces/schema';
 import { findingSchema, limitsSchema, measurandSchema } from '@spindlewright/quantity/schema';
 import type { SeatPrediction } from '@spindlewright/taper';
-import { seatPredictionSchema } from '@spindlewright/taper/schema';
+import {
+  cotterWedgeSchema,
+  faceSplineSchema,
+  onePieceCrankSchema,
+  pinchClampSchema,
+  seatPredictionSchema,
+  splinePressSchema,
+} from '@spindlewright/taper/schema';
 import { fixingCheckSchema } from '@spindlewright/torque/schema';
 import { z } from 'zod/v4';
 import type { JudgedCandidate } from './candidates.ts';
 import type { DiagnosisPart } from './diagnosis-part.ts';
 import type { Job, Reading } from './job.ts';
+import type { FasteningPlan, JointPart } from './joint-part.ts';
 import type { Provenance } from './provenance.ts';
 import type { FitData } from './screen/fit-data.ts';
 import type { Mapping } from './screen/mapping.ts';
 import type { Need } from './screen/need.ts';
 import type { ScreenedPart, ScreenSummary } from './screen/screened.ts';
-import type { PressPlan, SeatPart, SeatWay } from './seat-part.ts';
+import type { PressPlan, SeatPart, SeatWay, StatedTorque } from './seat-part.ts';
 import type { Block, JobSheet, Section } from './sheet.ts';
-import type { TighteningPart } from './tightening-part.ts';
+import type { TighteningPart, WrenchPlan } from './tightening-part.ts';
 
 const reading: z.ZodType<Reading> = measurandSchema;
 
@@ -40,6 +48,67 @@ const armSchema = z.strictObject({
   yieldStrengthMPa: reading.exactOptional(),
 });
 
+const spindleSchema = z.strictObject({
+  flats,
+  faceAngleDeg: reading.exactOptional(),
+  flatLengthMm: reading.exactOptional(),
+  endChamferMm: reading.exactOptional(),
+  shoulderFromEndMm: reading.exactOptional(),
+  cornerDiameterMm: reading.exactOptional(),
+});
+
+const fixingSchema = z.strictObject({
+  thread: z.string().min(1),
+  lubrication: z.enum(['lubricated', 'dry', 'unknown']),
+  spindleThread: z.string().exactOptional(),
+  propertyClass: z.string().exactOptional(),
+  lengthUnderHeadMm: reading.exactOptional(),
+  threadDepthMm: reading.exactOptional(),
+  washerThicknessMm: reading.exactOptional(),
+  head: z.enum(['plain', 'flanged']).exactOptional(),
+  extras: z.array(z.enum(['dust-cap', 'self-extractor-ring'])).exactOptional(),
+  bearingOuterDiameterMm: reading.exactOptional(),
+});
+
+/** Readings that only one family of joints has. */
+const jointReadings = {
+  clamp: z
+    .strictObject({
+      slotGapMm: reading.exactOptional(),
+      axialPlayMm: reading.exactOptional(),
+      boltCount: z.int().min(1).max(6).exactOptional(),
+      clampWidthMm: reading.exactOptional(),
+      hingeToBoltMm: reading.exactOptional(),
+      hingeToAxisMm: reading.exactOptional(),
+      safetyCatch: z.enum(['engaged', 'not-engaged', 'none', 'unknown']).exactOptional(),
+    })
+    .exactOptional(),
+  spline: z
+    .strictObject({ forceToStopN: reading.exactOptional(), gapAtStopMm: reading.exactOptional() })
+    .exactOptional(),
+  cotter: z
+    .strictObject({
+      pressForceN: reading,
+      flatAngleDeg: reading,
+      flatLengthMm: reading,
+      flatWidthMm: reading,
+      axisToFlatMm: reading,
+      sameWayRound: z.boolean().exactOptional(),
+    })
+    .exactOptional(),
+  faceTeeth: z
+    .strictObject({ flankAngleDeg: reading, outerDiameterMm: reading, innerDiameterMm: reading })
+    .exactOptional(),
+  bar: z
+    .strictObject({
+      crankLengthMm: reading,
+      overhangMm: reading,
+      barDiameterMm: reading,
+      yieldStrengthMPa: reading.exactOptional(),
+    })
+    .exactOptional(),
+};
+
 const trialFitSchema = z.strictObject({
   endGapMm: reading.exactOptional(),
   shoulderGapMm: reading.exactOptional(),
@@ -54,16 +123,7 @@ export const jobSchema: z.ZodType<Job> = z.strictObject({
   bike: z.string().min(1),
   side: z.enum(['drive', 'non-drive']),
   interface: z.strictObject({ spindle: z.string(), arm: z.string() }),
-  spindle: z
-    .strictObject({
-      flats,
-      faceAngleDeg: reading.exactOptional(),
-      flatLengthMm: reading.exactOptional(),
-      endChamferMm: reading.exactOptional(),
-      shoulderFromEndMm: reading.exactOptional(),
-      cornerDiameterMm: reading.exactOptional(),
-    })
-    .exactOptional(),
+  spindle: spindleSchema.exactOptional(),
   observations: observationsSchema.exactOptional(),
   measurements: measurementsSchema.exactOptional(),
   otherSide: z
@@ -72,19 +132,8 @@ export const jobSchema: z.ZodType<Job> = z.strictObject({
   arm: armSchema.exactOptional(),
   trialFit: trialFitSchema.exactOptional(),
   flats: z.enum(['greased', 'dry', 'unknown']).exactOptional(),
-  fixing: z
-    .strictObject({
-      thread: z.string().min(1),
-      lubrication: z.enum(['lubricated', 'dry', 'unknown']),
-      spindleThread: z.string().exactOptional(),
-      propertyClass: z.string().exactOptional(),
-      lengthUnderHeadMm: reading.exactOptional(),
-      threadDepthMm: reading.exactOptional(),
-      washerThicknessMm: reading.exactOptional(),
-      head: z.enum(['plain', 'flanged']).exactOptional(),
-      bearingOuterDiameterMm: reading.exactOptional(),
-    })
-    .exactOptional(),
+  ...jointReadings,
+  fixing: fixingSchema.exactOptional(),
   wrench: z
     .strictObject({
       unit: z.enum(['Nm', 'lbf.in', 'lbf.ft', 'kgf.cm']),
@@ -142,13 +191,18 @@ export const seatWaySchema: z.ZodType<SeatWay> = z.strictObject({
   sources: z.array(z.string()),
 });
 
+const statedTorqueSchema: z.ZodType<StatedTorque> = z.strictObject({
+  id: z.string(),
+  lowerNm: z.number(),
+  upperNm: z.number(),
+  sources: z.array(z.string()),
+});
+
 /** Schema of a {@link PressPlan}. */
 export const pressPlanSchema: z.ZodType<PressPlan> = z.strictObject({
   torqueNm: limitsSchema,
   torqueFrom: z.enum(['part-maker', 'trade-range']),
-  tradeTorques: z.array(
-    z.strictObject({ id: z.string(), lowerNm: z.number(), upperNm: z.number(), sources: z.array(z.string()) }),
-  ),
+  tradeTorques: z.array(statedTorqueSchema),
   preloadN: limitsSchema,
   flatsFriction: limitsSchema,
   threadFriction: limitsSchema,
@@ -186,7 +240,16 @@ export const judgedCandidateSchema: z.ZodType<JudgedCandidate> = z.strictObject(
   interface: z.string(),
   state,
   missingFact: z.string().exactOptional(),
-  seat: seatPartSchema,
+  seat: seatPartSchema.exactOptional(),
+  mate: mateResultSchema.exactOptional(),
+});
+
+const wrenchPlanSchema: z.ZodType<WrenchPlan> = z.strictObject({
+  unit: z.enum(['Nm', 'lbf.in', 'lbf.ft', 'kgf.cm']),
+  target: z.number(),
+  reach: z.enum(['direct', 'with-extension', 'other-wrench']),
+  setting: z.number().exactOptional(),
+  extensionLengthMm: z.number().exactOptional(),
 });
 
 /** Schema of a {@link TighteningPart}. */
@@ -199,15 +262,7 @@ export const tighteningPartSchema: z.ZodType<TighteningPart> = z.strictObject({
     limitPreloadN: z.number(),
     state: z.enum(['within', 'within-if-friction-is-not-low', 'exceeded', 'unknown']),
   }),
-  wrench: z
-    .strictObject({
-      unit: z.enum(['Nm', 'lbf.in', 'lbf.ft', 'kgf.cm']),
-      target: z.number(),
-      reach: z.enum(['direct', 'with-extension', 'other-wrench']),
-      setting: z.number().exactOptional(),
-      extensionLengthMm: z.number().exactOptional(),
-    })
-    .exactOptional(),
+  wrench: wrenchPlanSchema.exactOptional(),
   fixing: fixingCheckSchema.exactOptional(),
   settling: z
     .strictObject({
@@ -217,6 +272,44 @@ export const tighteningPartSchema: z.ZodType<TighteningPart> = z.strictObject({
       preloadLossPerMicrometreN: limitsSchema,
     })
     .exactOptional(),
+  findings: z.array(findingSchema),
+});
+
+/** Schema of a {@link FasteningPlan}. */
+export const fasteningPlanSchema: z.ZodType<FasteningPlan> = z.strictObject({
+  by: z.enum(['centre-bolt-or-nut', 'pinch-bolts', 'cotters', 'none']),
+  torqueFrom: z.enum(['part-maker', 'trade-range', 'not-known', 'no-torque']),
+  torqueNm: limitsSchema.exactOptional(),
+  tradeTorques: z.array(statedTorqueSchema),
+  preloadN: limitsSchema.exactOptional(),
+  threadFriction: limitsSchema,
+  lubrication: z.enum(['lubricated', 'dry', 'unknown']),
+  thread: z.string().exactOptional(),
+  wrench: wrenchPlanSchema.exactOptional(),
+  steps: z.array(z.string()),
+});
+
+/** Schema of a {@link JointPart}. */
+export const jointPartSchema: z.ZodType<JointPart> = z.strictObject({
+  interface: z.string(),
+  family: z.enum([
+    'square-taper',
+    'spline-10',
+    'spline-8',
+    'spline-48',
+    'face-spline',
+    'through-spindle',
+    'cottered',
+    'one-piece',
+  ]),
+  mate: mateResultSchema.exactOptional(),
+  fastening: fasteningPlanSchema,
+  clamp: pinchClampSchema.exactOptional(),
+  spline: splinePressSchema.exactOptional(),
+  cotter: cotterWedgeSchema.exactOptional(),
+  faceTeeth: faceSplineSchema.exactOptional(),
+  bar: onePieceCrankSchema.exactOptional(),
+  notHere: z.array(z.strictObject({ what: z.string(), why: z.string() })),
   findings: z.array(findingSchema),
 });
 
@@ -238,7 +331,8 @@ export const jobSheetSchema: z.ZodType<JobSheet> = z.strictObject({
   identification: spindleIdentificationSchema.exactOptional(),
   seat: seatPartSchema.exactOptional(),
   candidates: z.array(judgedCandidateSchema),
-  tightening: tighteningPartSchema,
+  tightening: tighteningPartSchema.exactOptional(),
+  joint: jointPartSchema.exactOptional(),
   findings: z.array(findingSchema),
   cautions: z.array(z.string()),
   sections: z.array(sectionSchema),
@@ -279,31 +373,10 @@ export const needSchema: z.ZodType<Need> = z.strictObject({
   side: z.enum(['drive', 'non-drive']).exactOptional(),
   armLengthMm: z.number().exactOptional(),
   spindleLengthMm: z.number().exactOptional(),
-  spindle: z
-    .strictObject({
-      flats,
-      faceAngleDeg: reading.exactOptional(),
-      flatLengthMm: reading.exactOptional(),
-      endChamferMm: reading.exactOptional(),
-      shoulderFromEndMm: reading.exactOptional(),
-      cornerDiameterMm: reading.exactOptional(),
-    })
-    .exactOptional(),
+  spindle: spindleSchema.exactOptional(),
   arm: armSchema.exactOptional(),
   flats: z.enum(['greased', 'dry', 'unknown']).exactOptional(),
-  fixing: z
-    .strictObject({
-      thread: z.string(),
-      lubrication: z.enum(['lubricated', 'dry', 'unknown']),
-      spindleThread: z.string().exactOptional(),
-      propertyClass: z.string().exactOptional(),
-      lengthUnderHeadMm: reading.exactOptional(),
-      threadDepthMm: reading.exactOptional(),
-      washerThicknessMm: reading.exactOptional(),
-      head: z.enum(['plain', 'flanged']).exactOptional(),
-      bearingOuterDiameterMm: reading.exactOptional(),
-    })
-    .exactOptional(),
+  fixing: fixingSchema.exactOptional(),
   partMakerTorqueNm: reading.exactOptional(),
 });
 

@@ -98,6 +98,7 @@ const PATH_WORDS: Readonly<Record<string, string>> = {
   'fixing.threadDepthMm': 'the depth of the thread in the spindle',
   'fixing.washerThicknessMm': 'the thickness of the washer',
   'fixing.endGapMm': 'the end gap',
+  partMakerStatement: 'what the part maker says of these two parts',
   'fixing.travelMm': 'how far the press moves the arm',
   'fixing.holeDepthMm': 'the depth of the hole in the spindle',
 };

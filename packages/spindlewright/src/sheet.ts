@@ -2,6 +2,7 @@ import type { SpindleIdentification } from '@spindlewright/interfaces';
 import type { Finding } from '@spindlewright/quantity';
 import type { JudgedCandidate } from './candidates.ts';
 import type { DiagnosisPart } from './diagnosis-part.ts';
+import type { JointPart } from './joint-part.ts';
 import type { Provenance } from './provenance.ts';
 import type { SeatPart } from './seat-part.ts';
 import type { TighteningPart } from './tightening-part.ts';
@@ -64,8 +65,10 @@ export interface JobSheet {
   seat?: SeatPart;
   /** Arms that might be fitted, each judged by itself. */
   candidates: readonly JudgedCandidate[];
-  /** How tight, with what, and what to expect. */
-  tightening: TighteningPart;
+  /** How tight, with what, and what to expect, at a square taper of published sizes. */
+  tightening?: TighteningPart;
+  /** Interfaces, fastening and mechanics of any other joint, and what does not apply to it. */
+  joint?: JointPart;
   /** Everything worth saying, gravest first. */
   findings: readonly Finding[];
   /** Standing cautions of the sheet. */

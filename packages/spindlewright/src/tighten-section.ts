@@ -1,21 +1,25 @@
-import { describePreloadRange, drawPreloadRange } from '@spindlewright/drawing';
+import { describePreloadRange, drawPreloadRange, type PreloadRangePicture } from '@spindlewright/drawing';
 import type { InterfaceRecord } from '@spindlewright/interfaces';
 import { convert, hardLimits } from '@spindlewright/quantity';
+import { extrasAfter, extrasBefore } from './fixing-extras.ts';
 import type { Job } from './job.ts';
 import type { PlanMode } from './plan-mode.ts';
 import { recheckSection } from './recheck-section.ts';
 import { limitsWords, plain, torqueWords } from './seat-words.ts';
 import type { Block, Section } from './sheet.ts';
 import type { TighteningPart } from './tightening-part.ts';
+import { wrenchWords } from './wrench-plan.ts';
 
-const TITLES: Readonly<Record<PlanMode, string>> = {
+/** Title of the plan by its mode. @internal */
+export const PLAN_TITLES: Readonly<Record<PlanMode, string>> = {
   now: 'How to tighten it',
   're-tighten': 'How to tighten it again, as it sits',
   later: 'How it is tightened, once what stands above is done',
   reckoned: 'What the figures above reckon with',
 };
 
-const LEADS: Readonly<Partial<Record<PlanMode, string>>> = {
+/** What stands over the plan. @internal */
+export const PLAN_LEADS: Readonly<Partial<Record<PlanMode, string>>> = {
   later: 'Only after what stands above is done: with the right parts, and with both gaps measured at the trial fit.',
   reckoned: 'This is no instruction: do not tighten this pair.',
 };
@@ -28,15 +32,15 @@ const FLATS_WORDS = {
 
 /** How to tighten, with the wrench at hand, and when to look again. @internal */
 export function tightenSections(job: Job, part: TighteningPart, record: InterfaceRecord, mode: PlanMode): Section[] {
-  const lead = LEADS[mode];
+  const lead = PLAN_LEADS[mode];
   return [
     {
       id: 'tighten',
-      title: TITLES[mode],
+      title: PLAN_TITLES[mode],
       blocks: [
         ...(lead === undefined ? [] : [{ kind: 'paragraph' as const, text: lead }]),
         { kind: 'list', ordered: mode !== 'reckoned', items: steps(job, part, mode) },
-        preloadDrawing(part),
+        preloadDrawing(pictureOf(part)),
       ],
     },
     ...(mode === 'reckoned' ? [] : [recheckSection(part, record)]),
@@ -47,7 +51,9 @@ function steps(job: Job, part: TighteningPart, mode: PlanMode): string[] {
   const { press, settling, findings } = part;
   const target = press.torqueNm.nominal;
   const again = mode === 're-tighten';
+  const extras = job.fixing?.extras ?? [];
   return [
+    ...extrasBefore(extras),
     ...(again ? ['Flats: left as they are; the arm stays on.'] : [FLATS_WORDS[press.flats]]),
     press.lubrication === 'unknown'
       ? `Thread ${press.thread} and bolt head: the job does not say; grease or oil both, washer in place.`
@@ -56,7 +62,7 @@ function steps(job: Job, part: TighteningPart, mode: PlanMode): string[] {
       ? ['Read the mark on the bolt head before the wrench goes on: the class was not read.']
       : []),
     `Torque: ${torqueWords(target)} Nm (${plain(convert(target, 'Nm', 'lbf.in'), 0)} lbf.in), ${targetWords(job, part)}.`,
-    ...wrenchWords(part),
+    ...(part.wrench === undefined ? [] : wrenchWords(part.wrench)),
     `Preload to reckon with: ${plain(press.preloadN.nominal / 1000, 0)} kN (${plain(Math.floor(press.preloadN.lower / 1000), 0)} to ${plain(Math.ceil(press.preloadN.upper / 1000), 0)} kN): friction decides, not the wrench.`,
     ...(again
       ? [
@@ -68,6 +74,7 @@ function steps(job: Job, part: TighteningPart, mode: PlanMode): string[] {
       ? []
       : ['If it goes solid before half a turn, stop and look: the bolt is on the spindle end or the arm on the wall.']),
     ...(mode === 'reckoned' ? [] : ['Measure the end gap again when tight; it has to be there still.']),
+    ...(mode === 'reckoned' ? [] : extrasAfter(extras)),
   ];
 }
 
@@ -93,40 +100,24 @@ function targetWords(job: Job, { press }: TighteningPart): string {
 }
 
 /** The preload that tightening may make, beside what the bolt stands and what riding leaves. */
-function preloadDrawing({ press, strength, settling }: TighteningPart): Block {
-  const picture = {
-    preloadN: press.preloadN,
-    title: `Bolt preload at ${torqueWords(press.torqueNm.nominal)} Nm`,
-    marks: [
-      {
-        label: `class ${strength.propertyClass} at 90 % of yield${strength.read ? '' : ' (class not read)'}`,
-        forceN: strength.limitPreloadN,
-      },
-      ...(settling === undefined
-        ? []
-        : [{ label: 'left after riding, no wear', forceN: settling.preloadAfterShakedownN.nominal }]),
-    ],
-  };
-  return {
-    kind: 'drawing',
-    narrowSvg: drawPreloadRange({ ...picture, idPrefix: 'preload-narrow' }),
-    wideSvg: drawPreloadRange({ ...picture, idPrefix: 'preload-wide', widthPx: 720 }),
-    description: describePreloadRange(picture),
-  };
-}
+const pictureOf = ({ press, strength, settling }: TighteningPart): PreloadRangePicture => ({
+  preloadN: press.preloadN,
+  title: `Bolt preload at ${torqueWords(press.torqueNm.nominal)} Nm`,
+  marks: [
+    {
+      label: `class ${strength.propertyClass} at 90 % of yield${strength.read ? '' : ' (class not read)'}`,
+      forceN: strength.limitPreloadN,
+    },
+    ...(settling === undefined
+      ? []
+      : [{ label: 'left after riding, no wear', forceN: settling.preloadAfterShakedownN.nominal }]),
+  ],
+});
 
-function wrenchWords({ wrench }: TighteningPart): string[] {
-  if (wrench === undefined) return [];
-  const decimals = wrench.unit === 'Nm' || wrench.unit === 'lbf.ft' ? 1 : 0;
-  const setting = wrench.setting === undefined ? '' : `${plain(wrench.setting, decimals)} ${wrench.unit}`;
-  switch (wrench.reach) {
-    case 'direct':
-      return [`Your wrench: set ${setting}.`];
-    case 'with-extension':
-      return [
-        `Your wrench: with an in-line extension of ${wrench.extensionLengthMm} mm from its square to the bolt, hand on the mark of the grip, set ${setting}.`,
-      ];
-    case 'other-wrench':
-      return [`Your wrench does not reach ${plain(wrench.target, decimals)} ${wrench.unit}: use another one.`];
-  }
-}
+/** A preload range as a block of the sheet, in both widths. @internal */
+export const preloadDrawing = (picture: PreloadRangePicture): Block => ({
+  kind: 'drawing',
+  narrowSvg: drawPreloadRange({ ...picture, idPrefix: 'preload-narrow' }),
+  wideSvg: drawPreloadRange({ ...picture, idPrefix: 'preload-wide', widthPx: 720 }),
+  description: describePreloadRange(picture),
+});

@@ -103,11 +103,11 @@ describe('what a second look found to hide', () => {
       washerThicknessMm: 1.5,
     } as const;
     const loose = { ...settled, fixing, measurements: { endGapMm: 1 } };
-    const alone = workJob(loose).tightening.fixing?.state;
+    const alone = workJob(loose).tightening?.fixing?.state;
     const { arm, trialFit } = good;
     const candidates = [{ name: 'other arm', interface: 'square-taper-jis', arm: arm ?? {}, trialFit: trialFit ?? {} }];
     expect(alone).toBe('does-not-fit');
-    expect(workJob({ ...loose, candidates }).tightening.fixing?.state).toBe(alone);
+    expect(workJob({ ...loose, candidates }).tightening?.fixing?.state).toBe(alone);
   });
 
   it('a washer that nobody looked for is asked about, not declared missing', () => {

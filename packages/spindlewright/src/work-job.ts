@@ -1,9 +1,3 @@
-import { version as diagnosisVersion } from '@spindlewright/diagnosis';
-import { version as drawingVersion } from '@spindlewright/drawing';
-import { dataEdition, version as interfacesVersion } from '@spindlewright/interfaces';
-import { version as quantityVersion } from '@spindlewright/quantity';
-import { version as taperVersion } from '@spindlewright/taper';
-import { version as torqueVersion } from '@spindlewright/torque';
 import { buySection } from './buy-section.ts';
 import { candidatesSection, judgeCandidates } from './candidates.ts';
 import { decideJob } from './decide-job.ts';
@@ -14,8 +8,10 @@ import { assumptions, groundsSection } from './grounds-section.ts';
 import { identifySection } from './identify-section.ts';
 import type { Job } from './job.ts';
 import { forReader, gravestFirst, sourcesOf } from './job-sources.ts';
+import { isTaperJob } from './joint-kind.ts';
 import { planMode } from './plan-mode.ts';
 import { pressPlan } from './press-plan.ts';
+import { provenanceWith } from './provenance.ts';
 import { readJob } from './read-job.ts';
 import { recordsOf } from './records-of.ts';
 import { seatOf } from './seat.ts';
@@ -24,7 +20,7 @@ import type { JobSheet, Section } from './sheet.ts';
 import { tightenSections } from './tighten-section.ts';
 import { tighteningOf } from './tightening.ts';
 import { tighteningProblems } from './tightening-problems.ts';
-import { version } from './version.ts';
+import { workJoint } from './work-joint.ts';
 
 const CAUTIONS = [
   "The part maker's instructions come before this sheet; where they differ, follow them.",
@@ -39,17 +35,21 @@ const CAUTIONS = [
  * @remarks
  * Formula: none of its own; `diagnose` for the observations, `predictSeat` for each way of knowing the seat (trial fit,
  * readings, each published set apart), `preloadRange` for the force that presses the arm on, `assemblyLimit`,
- * `checkFixing`, `boltTurns` and `settledPreload` for the tightening, `checkMate` for the pair.
+ * `checkFixing`, `boltTurns` and `settledPreload` for the tightening, `checkMate` for the pair; `pinchClamp`, `splinePress`,
+ * `cotterWedge`, `faceSpline` and `onePieceCrank` at the joints that are no taper.
  *
- * Validity: square tapers (JIS, ISO, or not known). Readings without limits get the half-width of their instrument, which
- * is judgement and named in the sheet. Published sizes alone never give `fits`, since no arm-bore size is published.
+ * Validity: every interface that has a record. A seat is predicted for square tapers of published sizes (JIS, ISO, or not
+ * known); at every other joint the sheet holds diagnosis, interfaces, fastening and, where there is a model, the mechanics
+ * of that joint, and names what does not apply. Readings without limits get the half-width of their instrument, which is
+ * judgement and named in the sheet. Published sizes alone never give `fits`, since no arm-bore size is published.
  *
  * Accuracy: as the limits in the sheet say; with a trial fit about 0.1 mm plus the range of the press. Probabilities of
  * the diagnosis rest on judgement.
  *
  * @param job - The job, as `readJob` gives it or as plain data; lengths in mm, torque in Nm.
  * @returns The sheet: state, headline, figures, findings, cautions, sections, provenance. It equals its JSON round trip.
- * @throws {@link DomainError} for a job that `readJob` refuses, or an interface that is no square taper.
+ * @throws {@link DomainError} for a job that `readJob` refuses, an interface without a record, or an observation that the joint
+ * does not have.
  * @example
  * ```ts
  * import { workJob } from 'spindlewright';
@@ -70,6 +70,10 @@ const CAUTIONS = [
  */
 export function workJob(job: Job): JobSheet {
   const read = readJob(job);
+  return isTaperJob(read) ? workTaper(read) : workJoint(read);
+}
+
+function workTaper(read: Job): JobSheet {
   const records = recordsOf(read);
   const press = pressPlan(read);
   const diagnosis = diagnosisOf(read);
@@ -117,18 +121,17 @@ export function workJob(job: Job): JobSheet {
       : [{ id: 'findings', title: 'What else there is to know', blocks: [{ kind: 'findings' as const, findings }] }]),
     { id: 'cautions', title: 'Cautions', blocks: [{ kind: 'list', ordered: false, items: CAUTIONS }] },
   ];
-  const seats = [...(seat === undefined ? [] : [seat]), ...candidates.map((candidate) => candidate.seat)];
+  const seats = [...(seat === undefined ? [] : [seat]), ...candidates.flatMap((candidate) => candidate.seat ?? [])];
   const taken = leavesJointAlone ? [] : assumptions(read, tightening, seats.length > 0);
-  const provenance = {
-    versions: VERSIONS,
-    dataEdition,
-    sources: sourcesOf(
+  const provenance = provenanceWith([
+    ...sourcesOf(
       sections,
       findings,
       taken.map(({ datum }) => datum),
       seats,
     ),
-  };
+    ...candidates.flatMap(({ mate }) => mate?.sources ?? []),
+  ]);
   return {
     format: 'spindlewright-sheet-1',
     title: read.title,
@@ -153,16 +156,6 @@ export function workJob(job: Job): JobSheet {
     provenance,
   };
 }
-
-const VERSIONS = {
-  spindlewright: version,
-  '@spindlewright/diagnosis': diagnosisVersion,
-  '@spindlewright/drawing': drawingVersion,
-  '@spindlewright/interfaces': interfacesVersion,
-  '@spindlewright/quantity': quantityVersion,
-  '@spindlewright/taper': taperVersion,
-  '@spindlewright/torque': torqueVersion,
-};
 
 /** Actions after which another arm is fitted. */
 const REPLACES_ARM: readonly unknown[] = ['replace-arm', 'replace-both', 'fit-matching-part'];

@@ -4,6 +4,8 @@ import { screenMessages } from '../screen/messages.ts';
 /** English templates of the finding codes that this package raises itself. */
 export const messages = {
   ...screenMessages,
+  'arm-not-home':
+    'With the bolt at torque {gapMm:1} mm are left between the arm and its stop: it is not home. Do not ride; take it off and look, and do not pull it home with more torque.',
   'bolt-class-near-its-limit':
     'A bolt of class {propertyClass} stands {targetNm:0} Nm only if its friction is not low: with the least friction {lowestLimitNm:0} Nm are its limit.',
   'bolt-class-too-weak':
@@ -15,10 +17,15 @@ export const messages = {
   'other-side-says': 'On the other side ({side}): {text}.',
   'published-sets-disagree':
     '{sets:0} published sets of sizes were worked apart and lead to {verdicts:0} different verdicts. They differ by up to 0.1 mm across flats, which is 1.4 mm of seat: a trial fit outweighs them all.',
+  'safety-catch-open':
+    'The safety catch does not lie in its hole: the arm can walk off. Do not ride; set the catch before the bolts are tightened.',
+  'torque-not-known':
+    'No torque was found in print for this joint and none was given: ask the part maker before it is tightened.',
+  'torque-not-used': 'A torque was given, but no bolt of this joint is tightened to one: it is not used on this sheet.',
   'taper-not-identified':
     'It is not known which square taper the spindle has, and the name would not decide anyway: measure across its flats, or try the arm on it.',
   'torque-from-trade-range':
-    "No part maker's torque was given. The trade is found to use {lowerNm:1} to {upperNm:1} Nm for this joint; {chosenNm:0} Nm was taken. Look the part maker's value up before tightening.",
+    "No part maker's torque was given. The trade is found to use {lowerNm:1} to {upperNm:1} Nm for this joint; {chosenNm:1} Nm was taken. Look the part maker's value up before tightening.",
   'washer-not-read':
     'Whether there is a washer under the head was not said: a plain head without one presses the edges of the square hole and not the arm. Look before tightening.',
   'wrench-needs-extension':

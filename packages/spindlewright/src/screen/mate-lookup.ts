@@ -8,7 +8,7 @@ import {
   type MateResult,
 } from '@spindlewright/interfaces';
 import type { Limits } from '@spindlewright/quantity';
-import type { FitState } from '../sheet.ts';
+import { MATE_STATES } from '../mate-decision.ts';
 import type { Circle, MateEntry, MateLookup, MateQuestion } from './decide-facts.ts';
 import type { PartKind } from './part.ts';
 
@@ -51,14 +51,6 @@ function pairOf(question: MateQuestion, part: string, need: string, wanted: Part
   return { male: record, female };
 }
 
-const STATES: Readonly<Record<MateResult['verdict'], FitState>> = {
-  mates: 'fits',
-  'mates-with-shift': 'cannot-tell',
-  unknown: 'cannot-tell',
-  'starts-then-fails': 'does-not-fit',
-  'does-not-mate': 'does-not-fit',
-};
-
 /** What a finding of the records leaves to be found out. */
 const DECIDES: Readonly<Record<string, string>> = {
   'maker-specific': 'partMakerStatement',
@@ -68,7 +60,7 @@ const DECIDES: Readonly<Record<string, string>> = {
 };
 
 function entryOf(mate: MateResult, question: MateQuestion): MateEntry {
-  const state = STATES[mate.verdict];
+  const state = MATE_STATES[mate.verdict];
   const [first, ...rest] = mate.findings;
   // Beside the reason only what asks for care; the record keeps the rest.
   const findings = first === undefined ? [] : [first, ...rest.filter(({ severity }) => severity !== 'note')];
