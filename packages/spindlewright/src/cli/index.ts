@@ -7,6 +7,7 @@ import { runIdentify } from './identify/index.ts';
 import { runJob } from './job/index.ts';
 import { type Parsed, parseVerb } from './parse.ts';
 import { Refusal } from './refusal.ts';
+import { runTorque } from './torque/index.ts';
 import { VERBS } from './verbs/index.ts';
 
 export type { CliHost } from './host.ts';
@@ -15,6 +16,7 @@ export type { CliHost } from './host.ts';
 const RUNNERS: Readonly<Record<string, (parsed: Parsed, host: CliHost) => number>> = {
   job: runJob,
   identify: runIdentify,
+  torque: runTorque,
 };
 
 /**

@@ -1,9 +1,10 @@
 import { identifyVerb } from './identify.ts';
 import { jobVerb } from './job.ts';
 import { screenVerb } from './screen.ts';
+import { torqueVerb } from './torque.ts';
 import type { Verb } from './verb.ts';
 
 export type { Flag, Operand, Verb } from './verb.ts';
 
 /** Every verb, in the order of the help. @internal */
-export const VERBS: readonly Verb[] = [jobVerb, screenVerb, identifyVerb];
+export const VERBS: readonly Verb[] = [jobVerb, screenVerb, identifyVerb, torqueVerb];
