@@ -121,11 +121,17 @@ export const describeComparison = (entry: Comparison): string =>
 export const rowName = (row: Row, index: number): string =>
   typeof row.case === 'string' ? `${index + 1}: ${row.case}` : String(index + 1);
 
-/** Paths of all reference files; the folder under tests/reference is the package. */
+/** Paths of all reference files; the folder under tests/reference is the package, or a part of one, see `packageOf`. */
 export const referencePaths = (): string[] => filesOf('tests/reference/*/*.ref.json');
 
-/** Folder of the package that a reference file belongs to. */
+/** Folder under tests/reference that a file stands in. */
 export const folderOf = (path: string): string => path.split('/')[2] ?? '';
+
+/** Folders with comparisons of a part of a package, by the folder of that package. */
+const PARTS: Readonly<Record<string, string>> = { joints: 'taper' };
+
+/** Folder of the package whose functions are compared in a folder under tests/reference. */
+export const packageOf = (folder: string): string => PARTS[folder] ?? folder;
 
 /** Reads one file; throws with every fault when it has not the form. */
 export function readReferenceFile(path: string): ReferenceFile {

@@ -7,6 +7,7 @@ import {
   describeComparison,
   folderOf,
   isProved,
+  packageOf,
   type ReferenceFile,
   readAdapters,
   readReferenceFile,
@@ -41,7 +42,9 @@ describe.each(folders)('%s', async (folder) => {
 
     it(`speaks of ${file.function}, which the package exports`, async () => {
       const modules = await Promise.all(
-        entries.filter((entry) => entry.folder === folder).map((entry) => import(/* @vite-ignore */ entry.specifier)),
+        entries
+          .filter((entry) => entry.folder === packageOf(folder))
+          .map((entry) => import(/* @vite-ignore */ entry.specifier)),
       );
       expect(modules.some((module) => typeof module[file.function] === 'function')).toBe(true);
     });
