@@ -4,6 +4,7 @@
  * @packageDocumentation
  */
 export { type ArmClearance, armClearance } from './arm-clearance.ts';
+export type { ArmColumn, ArmColumns, SizeColumn } from './arm-columns.ts';
 export { assumedDimensions, assumedMaterials, flatFriction, seatThresholds } from './assumed.ts';
 export { type BoltTurns, boltTurns } from './bolt-turns.ts';
 export { type ChainlineShift, chainlineShift } from './chainline-shift.ts';
@@ -24,6 +25,7 @@ export { type NeededPreload, preloadFor } from './preload-for.ts';
 export { type PressFit, pressFit } from './press-fit.ts';
 export { type PullerTurns, pullerTurns } from './puller-turns.ts';
 export { type RetighteningCycle, type RetighteningPath, retighteningPath } from './retightening-path.ts';
+export { type ScreenedSeats, type ScreenSeatsInput, screenSeats } from './screen-seats.ts';
 export type { Seat, SeatPrediction, SeatSensitivity, SeatVerdict } from './seat.ts';
 export {
   type LengthShare,
@@ -40,9 +42,11 @@ export { seatFromWitnessMark } from './seat-from-witness-mark.ts';
 export type { SeatInput, TrialFit, WitnessMark } from './seat-input.ts';
 export { type SeatLeft, seatLeft } from './seat-left.ts';
 export type { InputCorrelation } from './seat-samples.ts';
+export { type SeatVerdictSql, type SeatVerdictSqlInput, seatVerdictSql } from './seat-verdict-sql.ts';
 export { type SettledPreload, settledPreload } from './settled-preload.ts';
 export type { ArmShape, Compliance, Material, Materials, Pressing, SpindleShape } from './shapes.ts';
 export { type ShrinkFit, shrinkFit } from './shrink-fit.ts';
+export type { ArmSource, ArmSources } from './sql-arms.ts';
 export type { SquareInBore } from './square-in-bore.ts';
 export { type TemperatureEffect, temperatureEffect, thermalExpansion } from './temperature-effect.ts';
 export { version } from './version.ts';

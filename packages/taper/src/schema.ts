@@ -60,6 +60,7 @@ const measured = (range: Range): z.ZodType<Measurand> =>
   );
 
 const length = { above: 0, max: 100 };
+const jointLength = { min: 0.01, max: 100 };
 const width = { above: 0, max: 60 };
 const angle = { min: 0.2, max: 10 };
 const friction = { min: 0, max: 1 };
@@ -596,21 +597,27 @@ const pressForce = { min: 0, max: 100_000 };
 /** Schema of a {@link SplinePressInput}. */
 export const splinePressInputSchema: z.ZodType<SplinePressInput> = z.strictObject({
   axialForceN: measured(force),
-  forceToStopN: measured({ above: 0, max: 200_000 }),
+  forceToStopN: measured({ min: 1, max: 200_000 }),
   friction: measured(friction),
-  taperPerSideDeg: measured({ above: 0, max: 10 }),
+  taperPerSideDeg: measured({ min: 0.01, max: 10 }),
   splineCount: z.int().min(2).max(200),
-  flankHeightMm: measured({ above: 0, max: 20 }),
-  engagedLengthMm: measured(length),
+  flankHeightMm: measured({ min: 0.01, max: 20 }),
+  engagedLengthMm: measured(jointLength),
   meanRadiusMm: measured(length),
   allowablePressureMPa: measured({ above: 0, max: 2000 }),
   carryingShare: measured(share).exactOptional(),
+  gapAtStopMm: measured({ min: -10, max: 20 }).exactOptional(),
 });
 
 /** Schema of a {@link SplinePress}. */
 export const splinePressSchema: z.ZodType<SplinePress> = z.strictObject({
   home: z.boolean(),
+  pressesBeforeStop: z.boolean().nullable(),
   pressReached: limitsSchema,
+  travelMm: limitsOrNull,
+  leftToStopMm: limitsOrNull,
+  stiffnessNPerMm: limitsOrNull,
+  interferenceMm: limitsOrNull,
   stopForceN: limitsSchema,
   normalForceN: limitsSchema,
   contactPressureMPa: limitsSchema,
@@ -624,19 +631,21 @@ export const splinePressSchema: z.ZodType<SplinePress> = z.strictObject({
 export const pinchClampInputSchema: z.ZodType<PinchClampInput> = z.strictObject({
   boltPreloadN: measured(pressForce),
   boltCount: z.int().min(1).max(6),
-  spindleDiameterMm: measured(length),
-  clampWidthMm: measured(length),
+  spindleDiameterMm: measured(jointLength),
+  clampWidthMm: measured(jointLength),
   friction: measured(friction),
-  hingeToBoltMm: measured({ above: 0, max: 200 }),
-  hingeToAxisMm: measured({ above: 0, max: 200 }),
+  hingeToBoltMm: measured({ min: 0.01, max: 200 }),
+  hingeToAxisMm: measured({ min: 0.01, max: 200 }),
   closingForceN: measured(pressForce).exactOptional(),
+  clearanceMm: measured({ min: 0, max: 5 }).exactOptional(),
   slotGapMm: measured({ min: -10, max: 20 }).exactOptional(),
   axialPlayMm: measured({ min: 0, max: 10 }).exactOptional(),
   cap: z
     .strictObject({
       torqueNm: measured({ min: 0, max: 20 }),
-      threadDiameterMm: measured(length),
+      threadDiameterMm: measured(jointLength),
       nutFactor: measured({ min: 0.05, max: 1 }),
+      pitchMm: measured(pitch).exactOptional(),
     })
     .exactOptional(),
 });
@@ -647,6 +656,9 @@ export const pinchClampSchema: z.ZodType<PinchClamp> = z.strictObject({
   contactPressureMPa: limitsSchema,
   slipTorqueNm: limitsSchema,
   axialHoldN: limitsSchema,
+  slotClosingMm: limitsOrNull,
+  closingStiffnessNPerMm: limitsOrNull,
+  capTurns: limitsOrNull,
   capForceN: limitsOrNull,
   slotOpen: z.boolean().nullable(),
   findings,
@@ -655,20 +667,26 @@ export const pinchClampSchema: z.ZodType<PinchClamp> = z.strictObject({
 /** Schema of a {@link CotterWedgeInput}. */
 export const cotterWedgeInputSchema: z.ZodType<CotterWedgeInput> = z.strictObject({
   pressForceN: measured(pressForce),
-  flatAngleDeg: measured({ above: 0, max: 20 }),
+  flatAngleDeg: measured({ min: 0.01, max: 20 }),
   flatFriction: measured({ min: 0, max: 0.6 }),
   backFriction: measured({ min: 0, max: 0.6 }),
-  flatLengthMm: measured({ above: 0, max: 50 }),
-  flatWidthMm: measured({ above: 0, max: 50 }),
-  axisToFlatMm: measured({ above: 0, max: 50 }),
+  flatLengthMm: measured({ min: 0.01, max: 50 }),
+  flatWidthMm: measured({ min: 0.01, max: 50 }),
+  axisToFlatMm: measured({ min: 0.01, max: 50 }),
   crankTorqueNm: measured({ min: 0, max: 1000 }).exactOptional(),
   sameWayRound: z.boolean().exactOptional(),
+  slackMm: measured({ min: 0, max: 5 }).exactOptional(),
+  acrossStiffnessNPerMm: measured(boltStiffness).exactOptional(),
 });
 
 /** Schema of a {@link CotterWedge}. */
 export const cotterWedgeSchema: z.ZodType<CotterWedge> = z.strictObject({
   normalForceN: limitsSchema,
   contactPressureMPa: limitsSchema,
+  travelPerSlackRatio: limitsSchema,
+  slackTravelMm: limitsOrNull,
+  travelMm: limitsOrNull,
+  stiffnessNPerMm: limitsOrNull,
   releaseForceN: limitsSchema,
   holdsAtRestWithoutNut: z.boolean(),
   firstEdgeUnloadingNm: limitsSchema,
@@ -682,9 +700,9 @@ export const cotterWedgeSchema: z.ZodType<CotterWedge> = z.strictObject({
 export const faceSplineInputSchema: z.ZodType<FaceSplineInput> = z.strictObject({
   axialForceN: measured(force),
   flankAngleDeg: measured({ min: 1, max: 60 }),
-  outerDiameterMm: measured({ above: 0, max: 200 }),
+  outerDiameterMm: measured({ min: 0.01, max: 200 }),
   innerDiameterMm: measured({ min: 0, max: 200 }),
-  bearingShare: measured(share).exactOptional(),
+  bearingShare: measured({ min: 0.01, max: 1 }).exactOptional(),
   torqueNm: measured({ min: 0, max: 2000 }).exactOptional(),
   bendingNm: measured({ min: 0, max: 2000 }).exactOptional(),
 });
@@ -705,7 +723,7 @@ export const onePieceCrankInputSchema: z.ZodType<OnePieceCrankInput> = z.strictO
   pedalForceN: measured({ min: 0, max: 20_000 }),
   crankLengthMm: measured(crankLength),
   overhangMm: measured({ min: 0, max: 300 }),
-  barDiameterMm: measured(length),
+  barDiameterMm: measured(jointLength),
   yieldStrengthMPa: measured({ min: 1, max: 5000 }).exactOptional(),
 });
 

@@ -69,7 +69,7 @@ export interface Pressing<N = number> {
   compliance?: Compliance;
 }
 
-type NumberKind = 'number' | 'measurand';
+type NumberKind = 'number' | 'limits' | 'measurand';
 
 const above0 = (type: NumberKind, max: number): FieldSpec => ({ type, unit: 'mm', above: 0, max });
 const above0Optional = (type: NumberKind, max: number): FieldSpec => ({ ...above0(type, max), optional: true });

@@ -18,11 +18,11 @@ export interface FaceSplineInput {
   axialForceN: Measurand;
   /** Angle of a tooth flank against the axis, 1 to 60 deg: half the angle of the V between two teeth. */
   flankAngleDeg: Measurand;
-  /** Outer diameter of the toothed ring, above 0 to 200 mm. */
+  /** Outer diameter of the toothed ring, 0.01 to 200 mm. */
   outerDiameterMm: Measurand;
   /** Inner diameter of the toothed ring, 0 to below the outer one, mm. */
   innerDiameterMm: Measurand;
-  /** Share of the ring, seen along the axis, on which flanks bear, above 0 to 1; 0.65 when absent. */
+  /** Share of the ring, seen along the axis, on which flanks bear, 0.01 to 1; 0.65 when absent. */
   bearingShare?: Measurand;
   /** Torque to be carried, 0 to 2000 Nm; 0 when absent. */
   torqueNm?: Measurand;
@@ -58,7 +58,8 @@ export interface FaceSpline {
  * along the axis is A share: F/(A share), whatever their angle.
  *
  * Validity: teeth that all bear; dirt between them, or halves of two makers, bear on few. Friction
- * between the flanks helps at rest and is shaken out under riding loads: it is not counted.
+ * between the flanks helps at rest and is shaken out under riding loads: it is not counted. There is no travel to read: teeth
+ * that fit meet all at once, and without the bolt nothing is taken to keep them; finding `teeth-have-no-travel`.
  *
  * Accuracy: exact for rigid halves; the share of the ring that bears is judgement (0.65). Bounds are exact for independent
  * readings.
@@ -128,6 +129,7 @@ export function faceSpline(input: FaceSplineInput): FaceSpline {
       ...(input.bearingShare === undefined
         ? [find(messages, 'share-of-ring-assumed', 'note', {}, { path: 'bearingShare' })]
         : []),
+      find(messages, 'teeth-have-no-travel', 'note'),
       find(messages, 'joint-instructions-first', 'caution'),
     ],
   };
@@ -139,9 +141,9 @@ const LEAST_LOAD_N = 1e-3;
 const fields: FieldSpecs = {
   axialForceN: measured('N', { min: 0, max: 200_000 }),
   flankAngleDeg: measured('deg', { min: 1, max: 60 }),
-  outerDiameterMm: measured('mm', { above: 0, max: 200 }),
+  outerDiameterMm: measured('mm', { min: 0.01, max: 200 }),
   innerDiameterMm: measured('mm', { min: 0, max: 200 }),
-  bearingShare: { ...measured('', { above: 0, max: 1 }), optional: true },
+  bearingShare: { ...measured('', { min: 0.01, max: 1 }), optional: true },
   torqueNm: { ...measured('Nm', { min: 0, max: 2000 }), optional: true },
   bendingNm: { ...measured('Nm', { min: 0, max: 2000 }), optional: true },
 };

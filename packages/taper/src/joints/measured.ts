@@ -7,6 +7,9 @@ export const measured = (unit: string, range: { min?: number; above?: number; ma
   ...range,
 });
 
+/** A gap or clearance of no more is none: a nanometre, far below any reading, in mm. @internal */
+export const NO_GAP_MM = 1e-6;
+
 /** Refuses a count that is not whole. @internal */
 export function checkWhole(where: string, path: string, count: number): void {
   if (Number.isInteger(count)) return;

@@ -19,7 +19,7 @@ export interface OnePieceCrankInput {
   crankLengthMm: Measurand;
   /** From the middle of the pedal to the section looked at, along the axis, 0 to 300 mm. */
   overhangMm: Measurand;
-  /** Diameter of the bar there, above 0 to 100 mm. */
+  /** Diameter of the bar there, 0.01 to 100 mm. */
   barDiameterMm: Measurand;
   /** Yield strength of the bar, 1 to 5000 MPa; not judged when absent. */
   yieldStrengthMPa?: Measurand;
@@ -104,6 +104,6 @@ const fields: FieldSpecs = {
   pedalForceN: measured('N', { min: 0, max: 20_000 }),
   crankLengthMm: measured('mm', { min: 50, max: 300 }),
   overhangMm: measured('mm', { min: 0, max: 300 }),
-  barDiameterMm: measured('mm', { above: 0, max: 100 }),
+  barDiameterMm: measured('mm', { min: 0.01, max: 100 }),
   yieldStrengthMPa: { ...measured('MPa', { min: 1, max: 5000 }), optional: true },
 };

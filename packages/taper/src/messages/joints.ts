@@ -8,6 +8,10 @@ export const jointsMessages = {
     'The arm can still shift by {axialPlayMm:2} mm along its spindle: set the cap before the pinch bolts are tightened.',
   'clamp-rests-on-model':
     'How the pressure lies around the spindle is not known: the limits run from two lines of contact to an even pressure.',
+  'closing-stiffness-unbounded':
+    'The arm may grip without any closing of its slot, so that the stiffness of the slot has no bound.',
+  'cotter-travel-not-reckoned':
+    'The travel of the cotter needs the play across the flat and the stiffness there: without them only the travel a millimetre of play takes is given.',
   'cotter-works-out':
     'The cotter does not hold by itself at the lowest friction: it works out unless its nut keeps it, and a nut is no wedge.',
   'cotters-same-way-round':
@@ -25,6 +29,9 @@ export const jointsMessages = {
     'The force does not bring the arm onto its stop: {leftShare:2} of the way is left. The chainline is not that of the part, and the press is not what it was made for.',
   'past-yield':
     'At this load the bar is stressed to {equivalentStressMPa:0} MPa and may bend for good; {yieldStrengthMPa:0} MPa were given for it.',
+  'press-grows-evenly':
+    'The force is taken to grow evenly from the fit by hand to the stop (a model): no measured press of such splines was found.',
+  'press-stiffness-unbounded': 'The arm may stand on its stop by hand, so that force over travel has no bound.',
   'reserve-unbounded': 'The load may be as good as nothing, so that the reserve has no end.',
   'safety-catch':
     'Where the arm has a safety catch it lies in its hole before the pinch bolts are tightened; the clamp alone is no proof against walking off.',
@@ -36,4 +43,12 @@ export const jointsMessages = {
     'The slot is closed: the halves meet each other instead of the spindle, and no torque on the bolts clamps the arm. Do not ride.',
   'slot-may-be-closed':
     'At the worst of the readings the slot is closed, and then nothing is clamped: measure it again before the bicycle is ridden.',
+  'stop-before-press':
+    'Pushed on by hand the arm already stands on its stop: its splines do not press and will wear loose. Do not ride: arm or spindle is worn, or they are not of one kind.',
+  'stop-may-come-first':
+    'At the worst of the readings the arm stands on its stop before its splines press: measure the gap at the stop again.',
+  'teeth-have-no-travel':
+    'Face teeth have no travel to read a press from: they meet all at once, and only the force of the bolt keeps them together.',
+  'travel-not-reckoned':
+    'Travel and stiffness need the gap that the arm, pushed on by hand, leaves at its stop: it was not measured.',
 } as const satisfies Messages;
