@@ -25,7 +25,7 @@ const RUNNERS: Readonly<Record<string, (parsed: Parsed, host: CliHost) => number
  * @remarks
  * Formula: none.
  *
- * Validity: every verb but those that stream or ask (`screen`, which the command itself runs); help for all of them.
+ * Validity: every verb but those that stream (`screen`, `check-data`), which the command itself runs; help for all of them.
  *
  * Accuracy: as the functions it calls.
  *

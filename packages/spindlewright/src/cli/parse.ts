@@ -81,7 +81,7 @@ function checkOperands(verb: Verb, operands: readonly string[], see: string): vo
     } else if (choices !== undefined) checkChoice(name, given, choices);
   }
   const tooMany = operands[verb.operands.length];
-  if (tooMany !== undefined) {
+  if (tooMany !== undefined && verb.operands.at(-1)?.repeats !== true) {
     const wanted = verb.operands.map(({ name }) => name).join(' ') || 'only flags';
     throw new Refusal(`${JSON.stringify(tooMany)} is one too many: ${wanted}, please (${see})`);
   }

@@ -1,3 +1,4 @@
+import { runCheckData } from './check-data/index.ts';
 import type { CliHost } from './host.ts';
 import { runCli } from './index.ts';
 import { runScreen } from './screen/index.ts';
@@ -6,5 +7,7 @@ import type { CliIo } from './screen/io.ts';
 /** Runs any verb: those that stream or ask by themselves, the others as `runCli` does. @internal */
 export async function runCommand(args: readonly string[], host: CliHost, io: CliIo): Promise<number> {
   const [verb, ...rest] = args;
-  return verb === 'screen' ? runScreen(rest, io) : runCli(args, host);
+  if (verb === 'screen') return runScreen(rest, io);
+  if (verb === 'check-data') return runCheckData(rest, host);
+  return runCli(args, host);
 }

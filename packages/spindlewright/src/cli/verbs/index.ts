@@ -1,3 +1,4 @@
+import { checkDataVerb } from './check-data.ts';
 import { identifyVerb } from './identify.ts';
 import { jobVerb } from './job.ts';
 import { screenVerb } from './screen.ts';
@@ -7,4 +8,4 @@ import type { Verb } from './verb.ts';
 export type { Flag, Operand, Verb } from './verb.ts';
 
 /** Every verb, in the order of the help. @internal */
-export const VERBS: readonly Verb[] = [jobVerb, screenVerb, identifyVerb, torqueVerb];
+export const VERBS: readonly Verb[] = [jobVerb, screenVerb, identifyVerb, torqueVerb, checkDataVerb];

@@ -24,6 +24,8 @@ export interface Operand {
   file?: true;
   /** True when it may be left out. */
   optional?: true;
+  /** True when more of them may follow; the last one only. */
+  repeats?: true;
   /** What it is for. */
   about: string;
 }
