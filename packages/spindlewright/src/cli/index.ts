@@ -1,5 +1,6 @@
 import { nearestName } from '@spindlewright/quantity';
 import { version } from '../version.ts';
+import { runCompletion } from './completion/index.ts';
 import { complaintOf } from './guard.ts';
 import { commandHelp, verbHelp } from './help.ts';
 import type { CliHost } from './host.ts';
@@ -17,6 +18,7 @@ const RUNNERS: Readonly<Record<string, (parsed: Parsed, host: CliHost) => number
   job: runJob,
   identify: runIdentify,
   torque: runTorque,
+  completion: runCompletion,
 };
 
 /**

@@ -1,4 +1,5 @@
 import { checkDataVerb } from './check-data.ts';
+import { completionVerb } from './completion.ts';
 import { identifyVerb } from './identify.ts';
 import { jobVerb } from './job.ts';
 import { screenVerb } from './screen.ts';
@@ -8,4 +9,4 @@ import type { Verb } from './verb.ts';
 export type { Flag, Operand, Verb } from './verb.ts';
 
 /** Every verb, in the order of the help. @internal */
-export const VERBS: readonly Verb[] = [jobVerb, screenVerb, identifyVerb, torqueVerb, checkDataVerb];
+export const VERBS: readonly Verb[] = [jobVerb, screenVerb, identifyVerb, torqueVerb, checkDataVerb, completionVerb];
