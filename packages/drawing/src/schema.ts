@@ -3,6 +3,8 @@ import { z } from 'zod/v4';
 import type { BorePlayPicture } from './describe-bore-play.ts';
 import type { DiagnosisPicture } from './describe-diagnosis.ts';
 import type { PreloadRangePicture } from './describe-preload-range.ts';
+import type { GapSamples, SeatDistributionPicture } from './describe-seat-distribution.ts';
+import type { PictureSide, SidesPicture } from './describe-sides.ts';
 import type { LabelKey, Labels } from './labels.ts';
 import { messages } from './messages/en.ts';
 import type { PictureArm, PictureSeat, PictureSpindle, SeatPicture } from './seat-picture.ts';
@@ -107,3 +109,38 @@ export const borePlayPictureSchema: z.ZodType<BorePlayPicture> = z
   .refine((picture) => picture.flatWidthMm <= 2 * picture.halfWidthMm, {
     message: 'flatWidthMm is at most twice halfWidthMm',
   });
+
+const gapSamples: z.ZodType<GapSamples> = z.strictObject({
+  samplesMm: z.array(z.number().min(-20000).max(20000)).min(1),
+  limitsMm: measurandOf(z.number().min(-20000).max(20000)).exactOptional(),
+});
+
+/** Schema of {@link SeatDistributionPicture}. */
+export const seatDistributionPictureSchema: z.ZodType<SeatDistributionPicture> = z
+  .strictObject({
+    endGap: gapSamples.exactOptional(),
+    shoulderGap: gapSamples.exactOptional(),
+    roomMm: z.number().min(0).max(10).exactOptional(),
+    ...frame,
+  })
+  .refine(({ endGap, shoulderGap }) => endGap !== undefined || shoulderGap !== undefined, {
+    message: 'endGap, shoulderGap or both',
+  });
+
+const sideGap = measurandOf(z.number().min(-100).max(100)).nullable().exactOptional();
+
+/** Schema of {@link PictureSide}. */
+export const pictureSideSchema: z.ZodType<PictureSide> = z.strictObject({
+  words: z.string(),
+  state: z.enum(['good', 'bad', 'open']),
+  endGapMm: sideGap,
+  shoulderGapMm: sideGap,
+  playAngleDeg: measurandOf(z.number().min(0).max(90)).exactOptional(),
+});
+
+/** Schema of {@link SidesPicture}. */
+export const sidesPictureSchema: z.ZodType<SidesPicture> = z.strictObject({
+  drive: pictureSideSchema,
+  nonDrive: pictureSideSchema,
+  ...frame,
+});

@@ -75,6 +75,23 @@ export const messages = {
   'percent-over': 'over {value} %',
   'say-probability': '{label}: {value}.',
 
+  'spread-title': 'How the pressed seat may fall out',
+  'spread-gap':
+    '{gap}: middle {middle} mm, nine of ten from {lower} to {upper} mm; gone in {gone}, thinner than {room} mm in {thin}.',
+  'spread-limits': 'Worst case {lower} to {upper} mm.',
+  'key-share': 'share of the samples',
+  'key-gone': 'no clearance left',
+  'key-room': 'room to keep',
+  'key-worst-case': 'worst case',
+
+  'sides-title': 'Both ends of the spindle',
+  'side-drive': 'Drive side',
+  'side-non-drive': 'Non-drive side',
+  'say-side': '{side}: {words}. End gap {endGap}, shoulder gap {shoulderGap}{play}.',
+  'side-play': 'turns by {value} on the spindle',
+  'not-measured': 'not measured',
+  'sides-scale': 'Gaps to one scale; a dashed one was not measured. The parts are stand-ins, seen from above.',
+
   'play-title': 'Play of the square in the bore',
   'play-clearance': 'Clearance {value} on each side.',
   'play-rotation': 'Turns {half} each way, {whole} from stop to stop.',
