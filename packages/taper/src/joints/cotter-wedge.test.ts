@@ -52,7 +52,24 @@ describe('cotterWedge', () => {
     expect(cotterWedge({ ...cotter, sameWayRound: true }).misalignmentDeg.nominal).toBe(10);
     expect(codes({ ...cotter, sameWayRound: true })).toContain('cotters-same-way-round');
     expect(codes({ ...cotter, crankTorqueNm: 300 })).toContain('flat-lifts');
-    expect(codes(cotter)).toEqual(['joint-instructions-first']);
+    expect(codes(cotter)).toEqual(['cotter-travel-not-reckoned', 'joint-instructions-first']);
+    expect(codes({ ...cotter, slackMm: 0.1, acrossStiffnessNPerMm: 2e5 })).toEqual(['joint-instructions-first']);
+  });
+
+  it('travels as far as the slope of the flat takes up the play, and then as the joint gives', () => {
+    const { travelPerSlackRatio, slackTravelMm, travelMm, stiffnessNPerMm, normalForceN } = cotterWedge({
+      ...cotter,
+      slackMm: 0.1,
+      acrossStiffnessNPerMm: 200_000,
+    });
+    const a = (5 * Math.PI) / 180;
+    expect(travelPerSlackRatio.nominal).toBeCloseTo(11.4301, 4);
+    expect(slackTravelMm?.nominal).toBeCloseTo(1.14301, 5);
+    // The force across the joint squeezes it by as much as the slope takes of the travel.
+    const across = normalForceN.nominal * (Math.cos(a) - 0.12 * Math.sin(a));
+    expect((travelMm?.nominal ?? 0) * Math.tan(a)).toBeCloseTo(across / 200_000, 9);
+    expect((stiffnessNPerMm?.nominal ?? 0) * (travelMm?.nominal ?? 0)).toBeCloseTo(10_000, 6);
+    expect(cotterWedge(cotter)).toMatchObject({ slackTravelMm: null, travelMm: null, stiffnessNPerMm: null });
   });
 
   it('refuses a flat without an angle', () => {

@@ -49,6 +49,10 @@ describe('faceSpline', () => {
     expect(faceSpline(joint).reserveRatio).toBeNull();
   });
 
+  it('says that there is no travel to read', () => {
+    expect(faceSpline(joint).findings.map(({ code }) => code)).toContain('teeth-have-no-travel');
+  });
+
   it('refuses a ring without teeth', () => {
     expect(() => faceSpline({ ...joint, innerDiameterMm: 24 })).toThrow('innerDiameterMm');
   });

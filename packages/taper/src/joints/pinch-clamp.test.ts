@@ -58,6 +58,23 @@ describe('pinchClamp', () => {
     expect(pinchClamp({ ...clamp, axialPlayMm: 0.3 }).findings.map(({ code }) => code)).toContain('cap-leaves-play');
   });
 
+  it('closes its slot by the clearance, magnified by the lever, before it grips', () => {
+    // Two arms of one lever: 0.08 mm at 15 mm are 0.16 mm at 30 mm.
+    const loose = pinchClamp({ ...clamp, clearanceMm: 0.08, closingForceN: 400 });
+    expect(loose.slotClosingMm?.nominal).toBeCloseTo(0.16, 12);
+    expect(loose.closingStiffnessNPerMm?.nominal).toBeCloseTo(2500, 9);
+    expect(pinchClamp(clamp)).toMatchObject({ slotClosingMm: null, closingStiffnessNPerMm: null });
+    const tight = pinchClamp({ ...clamp, clearanceMm: 0, closingForceN: 400 });
+    expect(tight).toMatchObject({ slotClosingMm: { nominal: 0 }, closingStiffnessNPerMm: null });
+    expect(tight.findings.map(({ code }) => code)).toContain('closing-stiffness-unbounded');
+  });
+
+  it('counts the turns of the cap that take out the play', () => {
+    const cap = { torqueNm: 0.7, threadDiameterMm: 20, nutFactor: 0.2, pitchMm: 1 };
+    expect(pinchClamp({ ...clamp, cap, axialPlayMm: 0.3 }).capTurns?.nominal).toBeCloseTo(0.3, 12);
+    expect(pinchClamp({ ...clamp, cap }).capTurns).toBeNull();
+  });
+
   it('refuses a hinge behind its bolts', () => {
     expect(() => pinchClamp({ ...clamp, hingeToAxisMm: 30 })).toThrow('hingeToAxisMm');
     expect(() => pinchClamp({ ...clamp, boltCount: 2.5 })).toThrow('boltCount');

@@ -17,6 +17,7 @@ const spline = {
   engagedLengthMm: 16,
   meanRadiusMm: 10,
   allowablePressureMPa: 100,
+  gapAtStopMm: 0.5,
 };
 const clamp = {
   boltPreloadN: about(8000),
@@ -26,7 +27,10 @@ const clamp = {
   friction: 0.15,
   hingeToBoltMm: 30,
   hingeToAxisMm: 15,
-  cap: { torqueNm: 0.7, threadDiameterMm: 20, nutFactor: 0.2 },
+  closingForceN: 300,
+  clearanceMm: 0.05,
+  axialPlayMm: 0.1,
+  cap: { torqueNm: 0.7, threadDiameterMm: 20, nutFactor: 0.2, pitchMm: 1 },
 };
 const cotter = {
   pressForceN: about(10_000),
@@ -37,6 +41,8 @@ const cotter = {
   flatWidthMm: 8,
   axisToFlatMm: 6.5,
   sameWayRound: true,
+  slackMm: 0.1,
+  acrossStiffnessNPerMm: 200_000,
 };
 const face = { axialForceN: 20_000, flankAngleDeg: 30, outerDiameterMm: 24, innerDiameterMm: 14 };
 const crank = {

@@ -48,6 +48,39 @@ describe('splinePress', () => {
     expect(splinePress(spline).holdsAtRestWithoutBolt).toBe(true);
   });
 
+  it('travels to its stop evenly with the force, and no farther', () => {
+    const half = splinePress({ ...spline, axialForceN: 7500, gapAtStopMm: 0.6 });
+    expect(half.travelMm?.nominal).toBeCloseTo(0.3, 12);
+    expect(half.leftToStopMm?.nominal).toBeCloseTo(0.3, 12);
+    expect(half.stiffnessNPerMm?.nominal).toBeCloseTo(25_000, 9);
+    // Two flanks at 1 deg: 0.0349 mm a mm of travel.
+    expect(half.interferenceMm?.nominal).toBeCloseTo(0.3 * 0.03491, 6);
+    const home = splinePress({ ...spline, gapAtStopMm: 0.6 });
+    expect(home).toMatchObject({ pressesBeforeStop: true, travelMm: { nominal: 0.6 }, leftToStopMm: { nominal: 0 } });
+    expect(splinePress(spline)).toMatchObject({ pressesBeforeStop: null, travelMm: null, stiffnessNPerMm: null });
+    expect(splinePress(spline).findings.map(({ code }) => code)).toContain('travel-not-reckoned');
+  });
+
+  it('presses nothing when it stands on its stop by hand, and says do not ride', () => {
+    const worn = splinePress({ ...spline, gapAtStopMm: -0.1 });
+    expect(worn).toMatchObject({
+      home: true,
+      pressesBeforeStop: false,
+      normalForceN: { upper: 0 },
+      stopForceN: { lower: 25_000 },
+      travelMm: { nominal: 0 },
+      stiffnessNPerMm: null,
+      holdsAtRestWithoutBolt: false,
+    });
+    expect(worn.findings[0]).toMatchObject({ code: 'stop-before-press', severity: 'stop' });
+    const perhaps = splinePress({ ...spline, gapAtStopMm: { lower: 0, nominal: 0.2, upper: 0.4 } });
+    expect(perhaps.pressesBeforeStop).toBe(false);
+    expect(perhaps.normalForceN.lower).toBe(0);
+    expect(perhaps.findings.map(({ code }) => code)).toEqual(
+      expect.arrayContaining(['stop-may-come-first', 'press-stiffness-unbounded']),
+    );
+  });
+
   it('says when the share of the flanks was taken', () => {
     const { carryingShare: _share, ...rest } = spline;
     expect(splinePress(rest).findings.map(({ code }) => code)).toContain('share-of-flanks-assumed');

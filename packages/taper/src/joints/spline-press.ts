@@ -135,7 +135,7 @@ export function splinePress(input: SplinePressInput): SplinePress {
     pressesBeforeStop: gap === undefined ? null : gap.lower > NO_GAP_MM,
     pressReached,
     ...travelOf(gap, toStop, angle, reached),
-    stopForceN: bounds((corner) => Math.max(0, corner(F) - corner(toStop, false))),
+    stopForceN: bounds((corner) => Math.max(0, corner(F) - corner(toPress, false))),
     normalForceN,
     contactPressureMPa: bounds((corner) => corner(normalForceN) / (corner(height, false) * corner(length, false))),
     releaseForceN,
