@@ -27,7 +27,8 @@ const RUNNERS: Readonly<Record<string, (parsed: Parsed, host: CliHost) => number
  * @remarks
  * Formula: none.
  *
- * Validity: every verb but those that stream (`screen`, `check-data`), which the command itself runs; help for all of them.
+ * Validity: every verb but those that stream or ask (`screen`, `check-data`, `job --ask`), which the command itself runs;
+ * help for all of them.
  *
  * Accuracy: as the functions it calls.
  *
@@ -74,6 +75,7 @@ export function runCli(args: readonly string[], host: CliHost): number {
       host.print(verbHelp(verb));
       return 0;
     }
+    if (parsed.on('ask')) throw new Refusal('--ask needs somebody at a terminal');
     const run = Object.hasOwn(RUNNERS, name) ? RUNNERS[name] : undefined;
     if (run === undefined) throw new Refusal('reads and writes streams, so only the command itself runs it');
     return run(parsed, host);

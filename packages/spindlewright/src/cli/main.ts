@@ -1,11 +1,21 @@
 #!/usr/bin/env node
-import { mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
-import type { CliHost } from './host.ts';
+import { type AskHost, atTerminal } from './ask/index.ts';
 import { runCommand } from './run-command.ts';
 import type { CliIo } from './screen/io.ts';
 
-const host: CliHost = {
+const io: CliIo = {
+  stdin: process.stdin,
+  stdout: process.stdout,
+  stderr: process.stderr,
+  onInterrupt: (stop) => {
+    process.once('SIGINT', stop);
+    return () => process.off('SIGINT', stop);
+  },
+};
+
+const host: AskHost = {
   readText: (path) => readFileSync(path === '-' ? 0 : path, 'utf8'),
   writeText: (path, text) => {
     mkdirSync(dirname(path), { recursive: true });
@@ -21,15 +31,16 @@ const host: CliHost = {
   },
   print: (text) => process.stdout.write(text),
   complain: (text) => process.stderr.write(text),
-};
-
-const io: CliIo = {
-  stdin: process.stdin,
-  stdout: process.stdout,
-  stderr: process.stderr,
-  onInterrupt: (stop) => {
-    process.once('SIGINT', stop);
-    return () => process.off('SIGINT', stop);
+  exists: existsSync,
+  today: () => {
+    // The day at the stand, not that of Greenwich.
+    const now = new Date();
+    return new Date(now.getTime() - now.getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
+  },
+  asker: async () => {
+    if (!atTerminal(io)) return undefined;
+    const { clackAsker } = await import('./ask/clack-asker.ts');
+    return clackAsker();
   },
 };
 

@@ -24,6 +24,7 @@ const RENDERERS: Readonly<Record<SheetForm, (sheet: JobSheet) => string>> = {
 export function runJob(parsed: Parsed, host: CliHost): number {
   const [path = ''] = parsed.operands;
   const html = parsed.text('html');
+  if (parsed.text('save') !== undefined && !parsed.on('ask')) throw new Refusal('--save goes with --ask');
   if (parsed.on('json') && parsed.text('as') !== undefined) throw new Refusal('--json or --as, one of them');
   const form = parsed.on('json') ? 'json' : ((parsed.text('as') ?? 'text') as SheetForm);
   if (html === path) throw new Refusal('--html names the job file itself');

@@ -9,7 +9,7 @@ export interface Terminal extends Writable {
 /** What a verb that streams needs of its surroundings. */
 export interface CliIo {
   /** Where a catalogue comes from when none is named. */
-  stdin: Readable;
+  stdin: Readable & { isTTY?: boolean };
   /** Where results go when no file is named. */
   stdout: Terminal;
   /** Where progress and complaints go. */

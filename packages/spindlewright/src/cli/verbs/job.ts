@@ -7,18 +7,23 @@ export const SHEET_FORMS = ['text', 'markdown', 'html', 'json'] as const;
 export const jobVerb: Verb = {
   name: 'job',
   about: 'work a crank-arm job: what is wrong, does it fit, how tight',
-  usage: ['FILE [--as FORM] [--html FILE]'],
+  usage: ['FILE [--as FORM] [--html FILE]', 'FILE --ask [--save FILE]'],
   operands: [{ name: 'FILE', file: true, about: 'the job (JSON); - for standard input' }],
   flags: [
     { name: 'as', value: 'FORM', choices: SHEET_FORMS, about: 'form of the printed sheet (text)' },
     { name: 'json', about: 'the same as --as json' },
     { name: 'html', value: 'FILE', file: true, about: 'write the page with the drawings there as well' },
+    { name: 'ask', about: 'ask the next checks one by one at the stand; a file that is not there is begun' },
+    { name: 'save', value: 'FILE', file: true, about: 'with --ask: save there and not in the file itself' },
   ],
   notes: [
     'A length, torque or angle may be a number in the unit of its name ("endGapMm": 2.5) or a text with a unit ("endGapMm": "0.1 in").',
+    'With --ask the check that earns most is asked first, one choice each, until no answer would change what to do. Every answer is saved at once: stop when you like, the same command goes on from there, and undo takes back one answer after the other.',
   ],
   examples: [
     { about: 'print the sheet, and write the page that can be printed', command: 'job job.json --html sheet.html' },
     { about: 'the sheet as data for another program', command: 'job job.json --json' },
+    { about: 'be asked at the stand, then print the sheet', command: 'job job.json --ask --as text' },
   ],
+  exits: [[130, 'the walk of --ask was broken off; the answers so far are saved']],
 };
