@@ -88,13 +88,32 @@ describe.each(jobs)('the sheet of %s', (job) => {
     });
   });
 
-  it('prints on at most four A4 pages', async () => {
+  it.each(['A4', 'Letter'] as const)('prints on one or two %s pages', async (format) => {
     await open(job, 1280, 'dark', async (page) => {
-      const pdf = await page.pdf({ format: 'A4', printBackground: false });
-      writeFileSync(`${pictures}${name}.pdf`, pdf);
+      const pdf = await page.pdf({ format, printBackground: false });
+      writeFileSync(`${pictures}${name}-${format}.pdf`, pdf);
       const pages = pdf.toString('latin1').match(/\/Type\s*\/Page[^s]/g)?.length ?? 0;
       expect(pages).toBeGreaterThan(0);
-      expect(pages).toBeLessThanOrEqual(4);
+      expect(pages).toBeLessThanOrEqual(2);
+    });
+  });
+
+  it('prints its sources by id, and no folded section', async () => {
+    await open(job, 1280, 'light', async (page) => {
+      await page.emulateMedia({ media: 'print' });
+      expect(await page.locator('footer.printed').isVisible()).toBe(true);
+      for (const details of await page.locator('details').all()) expect(await details.isVisible()).toBe(false);
+    });
+  });
+
+  it('unfolds what stands behind it on the screen', async () => {
+    await open(job, 360, 'light', async (page) => {
+      const details = page.locator('#grounds details');
+      expect(await details.locator('p').first().isVisible()).toBe(false);
+      await details.locator('summary').click();
+      expect(await details.locator('p').first().isVisible()).toBe(true);
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+      expect(wide).toBeLessThanOrEqual(0);
     });
   });
 });

@@ -51,8 +51,7 @@ export function checkSeatDistribution(where: string, picture: SeatDistributionPi
 }
 
 /**
- * Says in words what {@link drawSeatDistribution} shows: the middle of each clearance, where nine samples of ten lie, and
- * how often it is gone or thin.
+ * Says in words what {@link drawSeatDistribution} shows: where each clearance lies, and how often it is gone or thin.
  *
  * @remarks
  * Formula: order statistics of the samples: the middle one, those below which 5 and 95 in 100 lie; shares counted.

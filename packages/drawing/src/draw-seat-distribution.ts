@@ -24,8 +24,7 @@ const BINS = 28;
 const PLOT_PX = 74;
 
 /**
- * Draws how the two clearances of a pressed seat are spread: a histogram of each, with the room to keep, the place where
- * nothing is left, and the worst-case limits.
+ * Draws how the two clearances of a pressed seat are spread, with the room to keep and the worst case.
  *
  * @remarks
  * Formula: bars of equal width over the range of the samples, the limits and both thresholds; height by the share of the

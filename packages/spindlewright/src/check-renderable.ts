@@ -26,11 +26,18 @@ function checkBlocks(where: string, sheet: JobSheet): void {
   for (const key of ['title', 'date', 'bike', 'side', 'answer', 'headline'] as const) {
     if (!isText(sheet[key])) throw refuse(key, 'a text');
   }
+  const { versions, dataEdition, sources } = sheet.provenance ?? {};
+  if (!isText(dataEdition) || !Array.isArray(sources) || typeof versions !== 'object' || versions === null) {
+    throw refuse('provenance', 'versions, data edition and sources');
+  }
   if (!Array.isArray(sheet.sections)) throw refuse('sections', 'a list of sections');
   for (const [index, section] of sheet.sections.entries()) {
     const at = `sections[${index}]`;
     if (!isText(section?.id) || !isText(section.title) || !Array.isArray(section.blocks)) {
       throw refuse(at, 'a section with id, title and blocks');
+    }
+    if (section.detail !== undefined && typeof section.detail !== 'boolean') {
+      throw refuse(`${at}.detail`, 'true or false');
     }
     for (const [place, block] of section.blocks.entries()) {
       if (!isBlock(block)) throw refuse(`${at}.blocks[${place}]`, 'a paragraph, list, table, findings or drawing');

@@ -1,11 +1,21 @@
-import { explain, listChecks, type Observations, type SideComparison } from '@spindlewright/diagnosis';
-import { createFinding, type Finding, type Messages } from '@spindlewright/quantity';
+import {
+  type Diagnosis,
+  explain,
+  listChecks,
+  type Measurements,
+  type Observations,
+  type SideComparison,
+} from '@spindlewright/diagnosis';
+import { describeSides, drawSides, type PictureSide } from '@spindlewright/drawing';
+import { createFinding, type Finding, type Measurand, type Messages } from '@spindlewright/quantity';
+import { jobDefaults } from './defaults.ts';
 import type { DiagnosisPart } from './diagnosis-part.ts';
 import type { Job } from './job.ts';
 import { forReader } from './job-sources.ts';
 import { jointWords } from './joint-words.ts';
 import { messages } from './messages/en.ts';
 import type { Block, Section } from './sheet.ts';
+import { withReadingError } from './with-reading-error.ts';
 
 // Judgement: rarer possibilities and weak evidence only lengthen a sheet that is read at the stand.
 const WORTH_NAMING = 0.03;
@@ -88,7 +98,8 @@ function nextSection({ result }: DiagnosisPart): Section[] {
 
 function bothSides(job: Job, { comparison }: DiagnosisPart): Section[] {
   if (comparison === undefined || job.observations === undefined || job.otherSide === undefined) return [];
-  const word = wordIn(jointWords(comparison.drive.joint));
+  const words = jointWords(comparison.drive.joint);
+  const word = wordIn(words);
   const here: Observations = job.observations;
   const there: Observations = job.otherSide.observations;
   const other = job.side === 'drive' ? 'non-drive' : 'drive';
@@ -120,6 +131,7 @@ function bothSides(job: Job, { comparison }: DiagnosisPart): Section[] {
                 ? `At both ends at once: ${word(`action-${comparison.action}`)}.`
                 : `See to the ${comparison.firstSide} side first: ${word(`action-${comparison.action}`)}.`,
         },
+        sidesDrawing(job, comparison, words),
         ...(comparison.findings.length === 0
           ? []
           : [
@@ -132,6 +144,35 @@ function bothSides(job: Job, { comparison }: DiagnosisPart): Section[] {
     },
   ];
 }
+
+/** Both ends beside each other, with what was measured on either. */
+function sidesDrawing(job: Job, comparison: SideComparison, words: Messages): Block {
+  const side = (result: Diagnosis, { endGapMm, shoulderGapMm, playAngleDeg }: Measurements): PictureSide => {
+    const [condition] = result.conditions;
+    const sure = (condition?.probability ?? 0) >= jobDefaults.evenChance.value;
+    const said = words[`condition-${condition?.id}`] ?? '';
+    return {
+      words: sure ? said : 'not known yet',
+      state: result.doNotRide ? 'bad' : sure && condition?.id === 'sound' ? 'good' : 'open',
+      ...(endGapMm === undefined ? {} : { endGapMm: inLimits(endGapMm) }),
+      ...(shoulderGapMm === undefined ? {} : { shoulderGapMm: inLimits(shoulderGapMm) }),
+      ...(playAngleDeg === undefined ? {} : { playAngleDeg }),
+    };
+  };
+  const [here, there] = [job.measurements ?? {}, job.otherSide?.measurements ?? {}];
+  const picture = {
+    drive: side(comparison.drive, job.side === 'drive' ? here : there),
+    nonDrive: side(comparison.nonDrive, job.side === 'drive' ? there : here),
+  };
+  return {
+    kind: 'drawing',
+    narrowSvg: drawSides({ ...picture, idPrefix: 'sides-narrow' }),
+    wideSvg: drawSides({ ...picture, idPrefix: 'sides-wide', widthPx: 720 }),
+    description: describeSides(picture),
+  };
+}
+
+const inLimits = (reading: Measurand): Measurand => withReadingError(reading, jobDefaults.depthReading, null);
 
 /** Actions on what both ends share. */
 const SHARED_ACTIONS: readonly string[] = ['service-bearing', 'look-elsewhere'];

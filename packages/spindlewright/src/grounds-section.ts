@@ -63,6 +63,7 @@ export function groundsSection(
   const versions = Object.entries(provenance.versions).map(([name, version]) => `${name} ${version}`);
   return {
     id: 'grounds',
+    detail: true,
     title: 'What this rests on',
     blocks: [
       ...(taken.length === 0

@@ -60,7 +60,8 @@ function inWords(value: number | string, words: Messages): number | string {
     if (text !== undefined) return text;
   }
   // Names of checks and of their outcomes read well once their hyphens are gone.
-  if (diagnosisMessages[`check-${value}`] !== undefined || OUTCOMES.test(value)) return value.replaceAll('-', ' ');
+  if (value !== 'non-drive' && (diagnosisMessages[`check-${value}`] !== undefined || OUTCOMES.test(value)))
+    return value.replaceAll('-', ' ');
   return pathWords(value);
 }
 

@@ -56,6 +56,7 @@ export function renderHtml(sheet: JobSheet): string {
 <p class="answer ${answerClass(sheet)}"><strong>${escapeHtml(sheet.answer)}.</strong> ${escapeHtml(sheet.headline)}</p>
 </header>
 ${sheet.sections.map(sectionHtml).join('\n')}
+${printedGrounds(sheet)}
 </main>
 </body>
 </html>
@@ -68,11 +69,42 @@ const answerClass = ({ state, doNotRide, diagnosis, seat }: JobSheet): string =>
   return doNotRide || (seat !== undefined && state === 'cannot-tell') ? 'not-yet' : 'yes';
 };
 
-const sectionHtml = (section: Section): string =>
-  `<section id="${escapeHtml(section.id)}" aria-labelledby="h-${escapeHtml(section.id)}">
-<h2 id="h-${escapeHtml(section.id)}">${escapeHtml(section.title)}</h2>
-${section.blocks.map(blockHtml).join('\n')}
+function sectionHtml({ id, title, detail, blocks }: Section): string {
+  const heading = `<h2 id="h-${escapeHtml(id)}">${escapeHtml(title)}</h2>`;
+  const body = rowsOf(blocks).join('\n');
+  return `<section id="${escapeHtml(id)}" aria-labelledby="h-${escapeHtml(id)}">
+${detail === true ? `<details><summary>${heading}</summary>\n${body}\n</details>` : `${heading}\n${body}`}
 </section>`;
+}
+
+/** The blocks in order; drawings that follow each other share a row, so that paper sets them side by side. */
+function rowsOf(blocks: readonly Block[]): string[] {
+  const rows: string[] = [];
+  let drawings: string[] = [];
+  const close = (): void => {
+    if (drawings.length > 0) rows.push(`<div class="drawings">${drawings.join('')}</div>`);
+    drawings = [];
+  };
+  for (const block of blocks) {
+    if (block.kind === 'drawing') drawings.push(blockHtml(block));
+    else {
+      close();
+      rows.push(blockHtml(block));
+    }
+  }
+  close();
+  return rows;
+}
+
+/** What paper keeps of the folded sections: enough to find it all again. */
+function printedGrounds({ provenance: { versions, dataEdition, sources } }: JobSheet): string {
+  const own = Object.entries(versions).filter(([name]) => name === 'spindlewright');
+  const made = own.map(([name, version]) => `${name} ${version}`).join('');
+  const cited = sources.length === 0 ? 'none cited' : sources.join(', ');
+  return `<footer class="printed">${escapeHtml(
+    `Made by ${made}, standards data edition ${dataEdition}. Sources by id: ${cited}. What was assumed, and each source in full: on the page on screen.`,
+  )}</footer>`;
+}
 
 function blockHtml(block: Block): string {
   switch (block.kind) {

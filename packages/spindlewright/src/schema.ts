@@ -26,7 +26,7 @@ import type { FitData } from './screen/fit-data.ts';
 import type { Mapping } from './screen/mapping.ts';
 import type { Need } from './screen/need.ts';
 import type { ScreenedPart, ScreenSummary } from './screen/screened.ts';
-import type { PressPlan, SeatPart, SeatWay, StatedTorque } from './seat-part.ts';
+import type { PressPlan, SeatPart, SeatWay, SheetDrawing, StatedTorque } from './seat-part.ts';
 import type { Block, JobSheet, Section } from './sheet.ts';
 import type { TighteningPart, WrenchPlan } from './tightening-part.ts';
 
@@ -178,6 +178,7 @@ export const blockSchema: z.ZodType<Block> = z.discriminatedUnion('kind', [
 export const sectionSchema: z.ZodType<Section> = z.strictObject({
   id: z.string().min(1),
   title: z.string().min(1),
+  detail: z.boolean().exactOptional(),
   blocks: z.array(blockSchema),
 });
 
@@ -211,12 +212,35 @@ export const pressPlanSchema: z.ZodType<PressPlan> = z.strictObject({
   lubrication: z.enum(['lubricated', 'dry', 'unknown']),
 });
 
+const sheetDrawingSchema: z.ZodType<SheetDrawing> = z.strictObject({
+  narrowSvg: z.string(),
+  wideSvg: z.string(),
+  description: z.string(),
+});
+
+const seatVerdict = z.enum([
+  'seats',
+  'marginal',
+  'bottoms-on-end',
+  'hits-shoulder',
+  'too-little-engagement',
+  'does-not-start',
+]);
+
 /** Schema of a {@link SeatPart}. */
 export const seatPartSchema: z.ZodType<SeatPart> = z.strictObject({
   lead: seatWaySchema,
   others: z.array(seatWaySchema),
   mate: mateResultSchema,
-  drawing: z.strictObject({ narrowSvg: z.string(), wideSvg: z.string(), description: z.string() }),
+  drawing: sheetDrawingSchema,
+  chances: z
+    .strictObject({
+      verdicts: z.array(z.strictObject({ verdict: seatVerdict, probability: z.number().min(0).max(1) })),
+      samples: z.int(),
+      seed: z.int(),
+      drawing: sheetDrawingSchema,
+    })
+    .exactOptional(),
 });
 
 /** Schema of a {@link Provenance}. */
@@ -415,14 +439,7 @@ export const screenedPartSchema: z.ZodType<ScreenedPart> = z.strictObject({
     .strictObject({
       basis: z.enum(['trial-fit', 'readings', 'published-set']),
       set: z.string(),
-      verdict: z.enum([
-        'seats',
-        'marginal',
-        'bottoms-on-end',
-        'hits-shoulder',
-        'too-little-engagement',
-        'does-not-start',
-      ]),
+      verdict: seatVerdict,
       endGapMm: limitsSchema,
       shoulderGapMm: limitsSchema,
     })

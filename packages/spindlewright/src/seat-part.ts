@@ -63,6 +63,18 @@ export interface PressPlan {
   lubrication: 'lubricated' | 'dry' | 'unknown';
 }
 
+/** How likely the leading way makes each verdict, beside its worst case. */
+export interface SeatChances {
+  /** Share of the samples that come to each verdict, 0 to 1; those that none comes to are left out. */
+  verdicts: readonly { verdict: SeatPrediction['verdict']; probability: number }[];
+  /** Number of samples. */
+  samples: number;
+  /** Seed that they follow from. */
+  seed: number;
+  /** The two clearances as histograms. */
+  drawing: SheetDrawing;
+}
+
 /** The seat part of a job sheet. */
 export interface SeatPart {
   /** The way that leads: trial fit, else readings, else the published set that leaves the least room. */
@@ -73,4 +85,6 @@ export interface SeatPart {
   mate: MateResult;
   /** The section drawing to scale. */
   drawing: SheetDrawing;
+  /** The leading way as a distribution; only for the arm of the job itself, not for candidates. */
+  chances?: SeatChances;
 }

@@ -1,5 +1,5 @@
 import { jobDefaults } from './defaults.ts';
-import type { SeatPart, SeatWay } from './seat-part.ts';
+import type { SeatChances, SeatPart, SeatWay } from './seat-part.ts';
 import { basisWords, gapWords, limitsWords, pathWords, plain, shareWords, verdictWords } from './seat-words.ts';
 import type { Section } from './sheet.ts';
 
@@ -8,7 +8,7 @@ export function seatSections(seat: SeatPart): Section[] {
   return [seatSection(seat), otherWaysSection(seat)];
 }
 
-function seatSection({ lead, drawing }: SeatPart): Section {
+function seatSection({ lead, drawing, chances }: SeatPart): Section {
   const { handFit, pressed, travelMm, pressReached, sensitivity } = lead.prediction;
   const [top] = sensitivity;
   const unbounded = lead.prediction.findings.some(({ code }) => code === 'travel-unbounded');
@@ -38,7 +38,6 @@ function seatSection({ lead, drawing }: SeatPart): Section {
             : ''
         }; ${shareWords(pressReached)} of that is reached before anything stops it.`,
       },
-      { kind: 'drawing', ...drawing },
       ...(top === undefined || Math.abs(top.effectMm) < jobDefaults.worthNamingEffect.value
         ? []
         : [
@@ -47,8 +46,23 @@ function seatSection({ lead, drawing }: SeatPart): Section {
               text: `What moves this prediction most: ${pathWords(top.path)}, ${plain(Math.abs(top.effectMm), 1)} mm of seat within its limits.`,
             },
           ]),
+      ...(chances === undefined ? [] : [{ kind: 'paragraph' as const, text: chanceWords(chances) }]),
+      { kind: 'drawing', ...drawing },
+      ...(chances === undefined ? [] : [{ kind: 'drawing' as const, ...chances.drawing }]),
     ],
   };
+}
+
+/** The verdicts by their share, and what such a share means. */
+function chanceWords({ verdicts, samples, seed }: SeatChances): string {
+  const shares = verdicts
+    .map(({ verdict, probability }) => {
+      const rounded = Math.round(probability * 100);
+      const share = rounded < 1 ? 'under 1' : rounded > 99 ? 'over 99' : String(rounded);
+      return `${verdictWords[verdict]}: ${share} in 100`;
+    })
+    .join('; ');
+  return `If each reading lies anywhere within its limits, alike: ${shares} (${samples} samples, seed ${seed}). The limits above are the worst case, and they decide.`;
 }
 
 function otherWaysSection({ lead, others, mate }: SeatPart): Section {
@@ -67,6 +81,7 @@ function otherWaysSection({ lead, others, mate }: SeatPart): Section {
   const counts = [...verdicts].map(([words, count]) => `${count} of ${published.length} say "${words}"`).join(', ');
   return {
     id: 'other-ways',
+    detail: true,
     title: 'What the other ways of knowing say',
     blocks: [
       {

@@ -1,10 +1,11 @@
 import { describeSeat, drawSeat } from '@spindlewright/drawing';
 import { checkMate, type InterfaceRecord } from '@spindlewright/interfaces';
 import { limitsOf, type Measurand } from '@spindlewright/quantity';
-import { assumedMaterials, type Pressing, predictSeat } from '@spindlewright/taper';
+import { assumedMaterials, type Pressing, predictSeat, type SeatInput } from '@spindlewright/taper';
 import { jobDefaults } from './defaults.ts';
 import type { Job } from './job.ts';
 import { publishedShapes, type SetShapes } from './published-shapes.ts';
+import { chancesOf } from './seat-chances.ts';
 import type { PressPlan, SeatPart, SeatWay } from './seat-part.ts';
 import { withReadingError } from './with-reading-error.ts';
 
@@ -14,6 +15,7 @@ export function seatOf(
   press: PressPlan,
   spindleRecord: InterfaceRecord,
   armRecord: InterfaceRecord,
+  withChances = false,
 ): SeatPart {
   const pressing = pressingOf(job, press);
   const sets = publishedShapes(job, spindleRecord, armRecord);
@@ -28,6 +30,8 @@ export function seatOf(
   const others = [...[leastRoom(tried), leastRoom(read)].filter((way) => way !== undefined), ...published];
   const shapes = sets.find((candidate) => candidate.set === lead.set);
   const shown = shapes?.read;
+  const chances =
+    withChances && shapes !== undefined ? chancesOf(lead, seatInput(lead.basis, shapes, job, pressing)) : undefined;
   const picture = {
     ...shown,
     handFit: lead.prediction.handFit,
@@ -43,7 +47,16 @@ export function seatOf(
       wideSvg: drawSeat({ ...picture, idPrefix: 'seat-wide', widthPx: 720 }),
       description: describeSeat(picture),
     },
+    ...(chances === undefined ? {} : { chances }),
   };
+}
+
+/** What a way of knowing was predicted from. */
+function seatInput(basis: SeatWay['basis'], shapes: SetShapes, job: Job, pressing: Press): SeatInput {
+  const shown = { ...shapes.read, pressing };
+  return basis === 'trial-fit' && job.trialFit !== undefined
+    ? { ...shown, trialFit: gapsWithError(job.trialFit) }
+    : shown;
 }
 
 type Press = Pressing<Measurand>;
@@ -82,21 +95,19 @@ const readWay = (shapes: SetShapes, pressing: Press): SeatWay => ({
   sources: shapes.sources,
 });
 
-function triedWay(shapes: SetShapes, trialFit: NonNullable<Job['trialFit']>, pressing: Press): SeatWay {
+const triedWay = (shapes: SetShapes, trialFit: NonNullable<Job['trialFit']>, pressing: Press): SeatWay => ({
+  basis: 'trial-fit',
+  set: shapes.set,
+  prediction: predictSeat({ ...shapes.read, trialFit: gapsWithError(trialFit), pressing }),
+  assumed: shapes.assumed,
+  sources: shapes.sources,
+});
+
+function gapsWithError({ endGapMm, shoulderGapMm }: NonNullable<Job['trialFit']>) {
   const gap = (reading: Measurand) => withReadingError(reading, jobDefaults.depthReading, 'zero');
   return {
-    basis: 'trial-fit',
-    set: shapes.set,
-    prediction: predictSeat({
-      ...shapes.read,
-      trialFit: {
-        ...(trialFit.endGapMm === undefined ? {} : { endGapMm: gap(trialFit.endGapMm) }),
-        ...(trialFit.shoulderGapMm === undefined ? {} : { shoulderGapMm: gap(trialFit.shoulderGapMm) }),
-      },
-      pressing,
-    }),
-    assumed: shapes.assumed,
-    sources: shapes.sources,
+    ...(endGapMm === undefined ? {} : { endGapMm: gap(endGapMm) }),
+    ...(shoulderGapMm === undefined ? {} : { shoulderGapMm: gap(shoulderGapMm) }),
   };
 }
 

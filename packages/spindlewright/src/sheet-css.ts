@@ -37,26 +37,51 @@ tbody th,tbody td{display:block;overflow-wrap:anywhere;border:0;padding:.05rem 0
 tbody td{display:grid;grid-template-columns:9.5rem 1fr;gap:.5rem}
 tbody td::before{content:attr(data-head);color:var(--soft)}
 }
+summary{cursor:pointer;border-bottom:1px solid var(--rule);margin-top:1.8rem;padding-bottom:.2rem}
+summary h2{display:inline;border:0;margin:0;padding:0}
+summary::after{content:"show";float:right;color:var(--soft);font-size:.85rem}
+details[open]>summary::after{content:"hide"}
+.printed{display:none}
 @media print{
-@page{margin:11mm 13mm}
-body{font-size:8.6pt;line-height:1.32}
+@page{margin:7.5mm 11mm}
+body{font-size:8pt;line-height:1.25}
 main{max-width:none;padding:0}
-h1{font-size:15pt;margin:0 0 1.5mm}
-h2{break-after:avoid;margin:2.6mm 0 1mm;font-size:10pt}
-p,ul,ol{margin:1mm 0}
-li{margin:.4mm 0}
-.answer{font-size:10pt;padding:1.5mm 2.5mm}
+h1{font-size:14pt;margin:0 0 1mm}
+h2{break-after:avoid;margin:1.9mm 0 .6mm;padding-bottom:.3mm;font-size:9.5pt}
+p,ul,ol{margin:.7mm 0}
+ul{padding-left:4.5mm}ol{padding-left:6mm}
+li{margin:.25mm 0}
+.facts{font-size:7.5pt}
+.answer{font-size:9.5pt;padding:1.2mm 2.2mm}
 .table{overflow:visible}
-table{font-size:8.2pt}
-th,td{padding:.5mm 3mm .5mm 0}
-figure{margin:1.5mm 0}
-figure svg{max-height:82mm}
+caption{padding-bottom:.3mm}
+table{font-size:7.6pt}
+th,td{padding:.25mm 2.5mm .25mm 0}
+#buy table{font-size:7pt}
+#buy tbody th{white-space:nowrap}
+figure{margin:0}
+#tighten{display:grid;grid-template-columns:1fr 64mm;column-gap:5mm;align-content:start;break-inside:avoid}
+#tighten>*{grid-column:1}
+#tighten>h2{grid-column:1/-1}
+#tighten>.drawings{grid-column:2;grid-row:2/span 9;align-self:start}
+.drawings{break-inside:avoid;display:flex;gap:5mm;align-items:flex-start}
+.drawings figure .wide{display:none}.drawings figure .narrow{display:block}
+#seat figure:first-child,#candidates figure:first-child{flex:0 0 97mm}
+#seat figure:first-child .wide,#candidates figure:first-child .wide{display:block}
+#seat figure:first-child .narrow,#candidates figure:first-child .narrow{display:none}
+#seat figure+figure,#candidates figure+figure{flex:0 0 60mm}
+#both-sides{display:grid;grid-template-columns:1fr 64mm;column-gap:5mm;align-content:start;break-inside:avoid}
+#both-sides>*{grid-column:1}#both-sides>h2{grid-column:1/-1}
+#both-sides>.drawings{grid-column:2;grid-row:2/span 4;align-self:start}
+#both-sides .findings{columns:1}
+#diagnosis{display:grid;grid-template-columns:1.15fr 1fr;column-gap:6mm;align-content:start}
+#diagnosis>h2,#diagnosis>.findings{grid-column:1/-1}
+#cautions ul{columns:2;column-gap:6mm}
 figure,tr,.findings li,.answer,#cautions{break-inside:avoid}
-.findings{columns:2;column-gap:6mm}
-.findings li{margin:0 0 1.2mm;padding:.2mm 2mm;font-size:8pt}
-#grounds{font-size:6.6pt;line-height:1.2}
-#other-ways table{font-size:7.4pt}
-#other-ways td,#other-ways th{white-space:nowrap;padding-right:2mm}
-#grounds ul{columns:3;column-gap:5mm;padding-left:3mm}
+.findings{columns:3;column-gap:5mm}
+.findings li{margin:0 0 .8mm;padding:.1mm 1.6mm;font-size:6.9pt;line-height:1.2;border-left-width:.6mm}
+#not-here,#cautions{font-size:7.2pt}
+section:has(>details){display:none}
+.printed{display:block;margin-top:2mm;padding-top:.8mm;border-top:1px solid var(--rule);font-size:5.8pt;line-height:1.15;color:var(--soft)}
 }
 `;

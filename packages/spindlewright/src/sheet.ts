@@ -27,6 +27,8 @@ export interface Section {
   id: string;
   /** Heading. */
   title: string;
+  /** True for what stands behind the sheet: a page shows it folded up, and paper leaves it out. */
+  detail?: boolean;
   /** Its content in reading order. */
   blocks: readonly Block[];
 }

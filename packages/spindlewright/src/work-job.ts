@@ -77,7 +77,7 @@ function workTaper(read: Job): JobSheet {
   const records = recordsOf(read);
   const press = pressPlan(read);
   const diagnosis = diagnosisOf(read);
-  const seat = asksForSeat(read) ? seatOf(read, press, records.spindle, records.arm) : undefined;
+  const seat = asksForSeat(read) ? seatOf(read, press, records.spindle, records.arm, true) : undefined;
   const candidates = judgeCandidates(read, press, records.spindle);
   const fitting = candidates.find(({ state }) => state === 'fits');
   const action = diagnosis?.result.action;
