@@ -30,8 +30,8 @@ export async function converse(
 }
 
 async function replyTo(step: Step, check: CheckDescription, asker: Asker): Promise<Reply | undefined> {
-  const how = [check.accessText, ...check.tools.map(({ text }) => text)].join(', ');
-  const question = `${check.question} (${how})`;
+  const tools = check.tools.map(({ text }) => text).join(', ');
+  const question = `${check.question}\n${check.accessText}${tools === '' ? '' : `; with ${tools}`}`;
   const outcomes: Choice[] = check.outcomes.map(({ id, text }) => ({ value: id, label: text }));
   const given = await asker.one(question, [
     ...(check.several ? [{ value: MARKED, label: 'Mark what applies' }] : outcomes),
@@ -72,7 +72,7 @@ async function lastWord(step: Step, asker: Asker): Promise<Reply | 'end' | undef
 }
 
 const undoChoice = ({ last }: Step): Choice[] =>
-  last === undefined ? [] : [{ value: UNDO, label: 'Undo', hint: `take back: ${last.replaceAll('-', ' ')}` }];
+  last === undefined ? [] : [{ value: UNDO, label: `Undo: take back ${last.replaceAll('-', ' ')}` }];
 
 /** What is thought of the joint so far, in three lines. @internal */
 export function standing({ conditions, action, doNotRide }: Diagnosis): string {
