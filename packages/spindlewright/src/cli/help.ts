@@ -1,4 +1,4 @@
-import type { Verb } from './verbs/index.ts';
+import type { Flag, Verb } from './verbs/index.ts';
 import { WIDTH, wrapped } from './wrap.ts';
 
 /** Exit codes that every verb has. @internal */
@@ -51,15 +51,11 @@ export function verbHelp({ name, about, usage, operands, flags, notes, examples,
     '',
     ...(operands.length === 0 ? [] : columns(operands.map((operand) => [operand.name, withChoices(operand)]))),
     ...(operands.length === 0 ? [] : ['']),
-    'flags',
-    ...columns([
-      ...flags.map((flag): [string, string] => [
-        `--${flag.name}${flag.value === undefined ? '' : ` ${flag.value}`}`,
-        `${withChoices(flag)}${flag.repeats === true ? '; may be given again' : ''}`,
-      ]),
-      ['--help', 'this text'],
+    ...groupsOf(flags).flatMap(([group, own]) => [
+      group === undefined ? 'flags' : `flags: ${group}`,
+      ...columns([...own.map(flagLine), ...(group === undefined ? [['--help', 'this text'] as const] : [])]),
+      '',
     ]),
-    '',
     ...notes.flatMap((note) => [...wrapped(note), '']),
     'examples',
     ...examples.flatMap((example) => [`  # ${example.about}`, `  spindlewright ${example.command}`]),
@@ -67,6 +63,17 @@ export function verbHelp({ name, about, usage, operands, flags, notes, examples,
     ...exitLines(exits),
     '',
   ].join('\n');
+}
+
+const flagLine = (flag: Flag): [string, string] => [
+  `--${flag.name}${flag.value === undefined ? '' : ` ${flag.value}`}`,
+  `${withChoices(flag)}${flag.repeats === true ? '; may be given again' : ''}`,
+];
+
+/** Flags by their headings, in the order of the table; those without one come last, with `--help`. */
+function groupsOf(flags: readonly Flag[]): [string | undefined, readonly Flag[]][] {
+  const named = [...new Set(flags.flatMap(({ group }) => (group === undefined ? [] : [group])))];
+  return [...named, undefined].map((group) => [group, flags.filter((flag) => flag.group === group)]);
 }
 
 const withChoices = ({ about, choices }: { about: string; choices?: readonly string[] }): string =>

@@ -30,6 +30,13 @@ const FIELDS: Readonly<Record<Part, Readonly<Record<string, string>>>> = {
   },
 };
 
+/** The flag that fills a field of a part. @internal */
+export function flagOfField(part: Part, path: string): string | undefined {
+  const [field = ''] = path.split(/[[.]/);
+  const flag = Object.entries(FIELDS[part]).find(([, own]) => own === field)?.[0];
+  return flag === undefined ? undefined : `--${flag}`;
+}
+
 const READERS: Readonly<Record<string, (text: string) => unknown>> = {
   length: (text) => readMeasurand('--length', text, 'mm'),
   diameter: (text) => readMeasurand('--diameter', text, 'mm'),

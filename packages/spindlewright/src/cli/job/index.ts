@@ -8,7 +8,7 @@ import { workJob } from '../../work-job.ts';
 import { jsonOf, writeTo } from '../files.ts';
 import type { CliHost } from '../host.ts';
 import type { Parsed } from '../parse.ts';
-import { faultLines, Refusal } from '../refusal.ts';
+import { FileTrouble, faultLines, Refusal } from '../refusal.ts';
 import type { SHEET_FORMS } from '../verbs/job.ts';
 
 type SheetForm = (typeof SHEET_FORMS)[number];
@@ -28,12 +28,21 @@ export function runJob(parsed: Parsed, host: CliHost): number {
   if (parsed.on('json') && parsed.text('as') !== undefined) throw new Refusal('--json or --as, one of them');
   const form = parsed.on('json') ? 'json' : ((parsed.text('as') ?? 'text') as SheetForm);
   if (html === path) throw new Refusal('--html names the job file itself');
-  const sheet = sheetOf(path, jsonOf(host, path));
+  const sheet = sheetOf(path, dataOf(path, host));
   const printed = RENDERERS[form](sheet);
   if (html !== undefined) writeTo(host, html, renderHtml(sheet));
   host.print(printed);
   if (html !== undefined) host.complain(`wrote ${html}\n`);
   return 0;
+}
+
+function dataOf(path: string, host: CliHost): unknown {
+  try {
+    return jsonOf(host, path);
+  } catch (error) {
+    if (!(error instanceof FileTrouble)) throw error;
+    throw new FileTrouble(`${error.message}; "spindlewright job ${path} --ask" begins one`);
+  }
 }
 
 function sheetOf(path: string, data: unknown): JobSheet {

@@ -13,7 +13,7 @@ function run(...args: string[]) {
       out += args.includes('--json') ? text : text.replace(/\s+/g, ' ');
     },
     complain(text) {
-      err += text;
+      err += text.replace(/\s+/g, ' ');
     },
   });
   return { code, out, err };
@@ -91,7 +91,9 @@ describe('torque', () => {
     expect(out).toContain('bolt still turned tighter');
     // The rows of the trade for this joint, by their ids.
     expect(out).toContain('square-taper-owners-manual [owners-manual-torques]');
-    expect(out).toContain('60.0 Nm lies above all of them: is the unit right?');
+    expect(out).toContain('60.0 Nm lies above all of them.');
+    // 400 in-lb typed as ft-lb.
+    expect(run('--target', '400 ft-lb', ...M8).out).toContain('lies above all of them: is the unit right?');
     expect(data('--target', '20 Nm', ...M8).trade.state).toBe('below');
     expect(data('--target', '40 Nm', ...M8).trade.state).toBe('within');
   });
@@ -119,7 +121,14 @@ describe('torque', () => {
     ['no thread', ['--target', '40 Nm'], '--thread is missing'],
     ['a torque without a unit', ['--target', '40', ...M8], '--target "40": a number with its unit, such as "40 Nm"'],
     ['a torque in a force', ['--target', '40 N', ...M8], 'a number with its unit'],
-    ['an unknown thread', ['--target', '40 Nm', '--thread', 'M8y1'], 'refused'],
+    ['an unknown thread', ['--target', '40 Nm', '--thread', 'M8y1'], '--thread came:'],
+    ['a face smaller than its hole', ['--target', '40 Nm', ...M8, '--head', '8 mm'], '--head'],
+    ['friction out of range', ['--target', '40 Nm', ...M8, '--friction', '0..0.2'], '--friction'],
+    [
+      'an extension that reaches back too far',
+      ['--target', '40 Nm', ...M8, '--wrench', '100 mm', '--extension', '200 mm', '--angle', '180 deg'],
+      '--extension',
+    ],
     ['an extension without the wrench', ['--target', '40 Nm', ...M8, '--extension', '50 mm'], 'asks for --wrench'],
     ['an angle without an extension', ['--target', '40 Nm', ...M8, '--angle', '90 deg'], 'asks for --extension'],
     ['a scale that runs backwards', ['--target', '40 Nm', ...M8, '--scale', '300..60'], '--scale'],

@@ -1,4 +1,5 @@
 import { convert, type Limits } from '@spindlewright/quantity';
+import { jobDefaults } from '../../defaults.ts';
 import type { WrenchPlan } from '../../tightening-part.ts';
 import { findingLines } from '../finding-lines.ts';
 import { wrapped } from '../wrap.ts';
@@ -56,10 +57,12 @@ function tradeLines(trade: TorqueAnswer['trade'], torqueNm: number, line: (text:
   if (trade === undefined)
     return line('No torque of the trade goes with this thread by itself: name the joint with --joint.');
   const { joint, lowerNm, upperNm, state, rows } = trade;
+  const share = jobDefaults.doubtedTorqueShare.value;
+  const doubt = torqueNm < lowerNm * share || torqueNm > upperNm / share ? ': is the unit right?' : '.';
   const place = {
-    below: `${newtonMetres(torqueNm)} lies below all of them: is the unit right?`,
+    below: `${newtonMetres(torqueNm)} lies below all of them${doubt}`,
     within: `${newtonMetres(torqueNm)} lies between the lowest and the highest.`,
-    above: `${newtonMetres(torqueNm)} lies above all of them: is the unit right?`,
+    above: `${newtonMetres(torqueNm)} lies above all of them${doubt}`,
   };
   return [
     ...line(

@@ -7,7 +7,7 @@ export const IDENTIFY_PARTS = ['spindle', 'bore', 'thread'] as const;
 export const identifyVerb: Verb = {
   name: 'identify',
   about: 'name a spindle end, a bore or a thread by its readings',
-  usage: ['PART [readings as flags]', '[PART] --readings FILE [more readings as flags]'],
+  usage: ['PART [readings as flags]', '[PART] --readings FILE [flags]'],
   operands: [
     {
       name: 'PART',
@@ -19,24 +19,54 @@ export const identifyVerb: Verb = {
   flags: [
     {
       name: 'flats',
+      group: 'a square (spindle, bore)',
       value: 'SIZE@PLANE',
       repeats: true,
       about:
-        'spindle, square bore: size across two opposite flats, and where the jaws bore: from the end of the spindle or from the inner mouth of the arm',
+        'size across two opposite flats, and where the jaws bore: from the end of the spindle or from the inner mouth of the arm',
     },
     {
       name: 'length',
+      group: 'a square (spindle, bore)',
       value: 'LENGTH',
       about: 'spindle: length of the flats; bore: from the inner mouth to the seat of the bolt',
     },
-    { name: 'diameter', value: 'SIZE', about: 'round bore, or thread over its crests' },
-    { name: 'teeth', value: 'WORD', choices: ['yes', 'no'], about: 'round bore: whether it is toothed' },
-    { name: 'at', value: 'PLANE', about: 'thread: where the diameter was read, from its end' },
-    { name: 'pitch', value: 'LENGTH', about: 'thread: from crest to crest' },
-    { name: 'tpi', value: 'N', about: 'thread: threads per inch, in place of the pitch' },
-    { name: 'hand', value: 'HAND', choices: ['right', 'left'], about: 'thread: which way it goes in' },
+    {
+      name: 'diameter',
+      group: 'a round bore, a thread',
+      value: 'SIZE',
+      about: 'round bore, or thread over its crests',
+    },
+    {
+      name: 'teeth',
+      group: 'a round bore, a thread',
+      value: 'WORD',
+      choices: ['yes', 'no'],
+      about: 'round bore: whether it is toothed',
+    },
+    {
+      name: 'at',
+      group: 'a round bore, a thread',
+      value: 'PLANE',
+      about: 'thread: where the diameter was read, from its end',
+    },
+    { name: 'pitch', group: 'a round bore, a thread', value: 'LENGTH', about: 'thread: from crest to crest' },
+    {
+      name: 'tpi',
+      group: 'a round bore, a thread',
+      value: 'N',
+      about: 'thread: threads per inch, in place of the pitch',
+    },
+    {
+      name: 'hand',
+      group: 'a round bore, a thread',
+      value: 'HAND',
+      choices: ['right', 'left'],
+      about: 'thread: which way it goes in',
+    },
     {
       name: 'kind',
+      group: 'a round bore, a thread',
       value: 'KIND',
       choices: ['external', 'internal'],
       about: 'thread: outside as on a bolt, inside as in a nut',

@@ -1,3 +1,4 @@
+import { interfaceIds } from './interface-ids.ts';
 import type { Verb } from './verb.ts';
 
 /** Kinds of parts that can be looked for. @internal */
@@ -50,6 +51,7 @@ export const screenVerb: Verb = {
   ],
   notes: [
     'A need is one object: { "format": "spindlewright-need-1", "for": "arm", "interface": "square-taper-jis", "side": "drive" }',
+    `Interfaces: ${interfaceIds()}.`,
     'Rows are never dropped: rows = fits + does not fit + cannot tell + refused. NDJSON and CSV are written as they come and stay whole when interrupted; JSON is written under its name only when it is complete.',
   ],
   examples: [

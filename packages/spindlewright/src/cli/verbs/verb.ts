@@ -12,6 +12,8 @@ export interface Flag {
   repeats?: true;
   /** What it is for. */
   about: string;
+  /** Heading under which the help lists it, where a verb has many. */
+  group?: string;
 }
 
 /** What stands behind a verb without a flag. @internal */
