@@ -2,12 +2,28 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { checkMate } from '@spindlewright/interfaces';
 import { squareTaperIso, squareTaperJis } from '@spindlewright/interfaces/records';
 import { type JobSheet, readJob, renderHtml, renderMarkdown, renderText, workJob } from 'spindlewright';
-import { jobSchema, jobSheetSchema } from 'spindlewright/schema';
+import { jobJsonSchema, jobSchema, jobSheetJsonSchema, jobSheetSchema } from 'spindlewright/schema';
 import { describe, expect, it } from 'vitest';
+import { z } from 'zod/v4';
 
 const folder = new URL('./jobs/', import.meta.url);
 const load = (name: string): unknown => JSON.parse(readFileSync(new URL(name, folder), 'utf8'));
 const work = (name: string): JobSheet => workJob(readJob(load(name)));
+
+// Read back from the JSON Schema alone, as another program would, and not from the schema that it was derived from.
+const published = {
+  job: z.fromJSONSchema(JSON.parse(JSON.stringify(jobJsonSchema()))),
+  sheet: z.fromJSONSchema(JSON.parse(JSON.stringify(jobSheetJsonSchema()))),
+};
+
+it('publishes both schemas by name, and they refuse what is wrong', () => {
+  expect(jobJsonSchema().$id).toBe('urn:spindlewright:schema:job');
+  expect(jobSheetJsonSchema().$id).toBe('urn:spindlewright:schema:job-sheet');
+  const sheet = work('good-arm.json');
+  expect(published.sheet.safeParse({ ...sheet, state: 'perhaps' }).success).toBe(false);
+  expect(published.sheet.safeParse({ ...sheet, extra: 1 }).success).toBe(false);
+  expect(published.job.safeParse({ ...(load('good-arm.json') as object), side: 'left' }).success).toBe(false);
+});
 
 describe.each(readdirSync(folder).filter((name) => name.endsWith('.json')))('%s', (name) => {
   const sheet = work(name);
@@ -20,6 +36,8 @@ describe.each(readdirSync(folder).filter((name) => name.endsWith('.json')))('%s'
   it('follows the published schemas, job and sheet', () => {
     expect(jobSchema.safeParse(readJob(load(name))).error).toBeUndefined();
     expect(jobSheetSchema.safeParse(sheet).error).toBeUndefined();
+    expect(published.job.safeParse(readJob(load(name))).error).toBeUndefined();
+    expect(published.sheet.safeParse(JSON.parse(JSON.stringify(sheet))).error).toBeUndefined();
   });
 
   it('equals its round trip through JSON and can be cloned', () => {

@@ -27,7 +27,7 @@ export type {
 } from './job.ts';
 export type { FasteningPlan, JointPart, NotHere } from './joint-part.ts';
 export { messages } from './messages/en.ts';
-export type { Provenance } from './provenance.ts';
+export { type Provenance, provenance } from './provenance.ts';
 export { readJob } from './read-job.ts';
 export { renderHtml } from './render-html.ts';
 export { renderMarkdown } from './render-markdown.ts';

@@ -5,7 +5,13 @@ import {
   sideComparisonSchema,
 } from '@spindlewright/diagnosis/schema';
 import { mateResultSchema, spindleIdentificationSchema } from '@spindlewright/interfaces/schema';
-import { findingSchema, limitsSchema, measurandSchema } from '@spindlewright/quantity/schema';
+import {
+  findingSchema,
+  type JsonSchema,
+  jsonSchemaOf,
+  limitsSchema,
+  measurandSchema,
+} from '@spindlewright/quantity/schema';
 import type { SeatPrediction } from '@spindlewright/taper';
 import {
   cotterWedgeSchema,
@@ -362,6 +368,49 @@ export const jobSheetSchema: z.ZodType<JobSheet> = z.strictObject({
   sections: z.array(sectionSchema),
   provenance: provenanceSchema,
 });
+
+/**
+ * Gives the JSON Schema of a job file, for editors and other programs.
+ *
+ * @remarks
+ * Formula: none; derived from {@link jobSchema}, draft 2020-12.
+ *
+ * Validity: jobs whose texts with units have been read. Ranges, contradictions between fields and readings that a joint
+ * does not have are left to `readJob`: what fails the schema is wrong, what passes it may still be refused.
+ *
+ * Accuracy: exact.
+ *
+ * @returns A new JSON Schema object with `$id` `urn:spindlewright:schema:job`.
+ * @throws Nothing.
+ * @example
+ * ```ts
+ * import { jobJsonSchema } from 'spindlewright/schema';
+ * jobJsonSchema().$id; // => 'urn:spindlewright:schema:job'
+ * ```
+ * @see JSON Schema, draft 2020-12.
+ */
+export const jobJsonSchema = (): JsonSchema => jsonSchemaOf(jobSchema, 'job');
+
+/**
+ * Gives the JSON Schema of a job sheet, for programs that read one.
+ *
+ * @remarks
+ * Formula: none; derived from {@link jobSheetSchema}, draft 2020-12.
+ *
+ * Validity: sheets as `workJob` gives them, also after a round trip through JSON.
+ *
+ * Accuracy: exact.
+ *
+ * @returns A new JSON Schema object with `$id` `urn:spindlewright:schema:job-sheet`.
+ * @throws Nothing.
+ * @example
+ * ```ts
+ * import { jobSheetJsonSchema } from 'spindlewright/schema';
+ * jobSheetJsonSchema().$id; // => 'urn:spindlewright:schema:job-sheet'
+ * ```
+ * @see JSON Schema, draft 2020-12.
+ */
+export const jobSheetJsonSchema = (): JsonSchema => jsonSchemaOf(jobSheetSchema, 'job-sheet');
 
 const partKind = z.enum(['arm', 'spindle', 'bolt', 'chainring', 'pedals', 'puller']);
 const partField = z.enum([
