@@ -1,4 +1,5 @@
-// Writes docs/validation from the same rows and adapters that tests/reference runs on: one page a package and an index.
+// Writes docs/validation from the same rows and adapters that tests/reference runs on: one page a package, or part of one,
+// and an index.
 // Generated, never committed, so that a page cannot be older than the code.
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { getSource } from '@spindlewright/quantity/sources';
@@ -10,6 +11,7 @@ import {
   compareRow,
   folderOf,
   isProved,
+  packageOf,
   type ReferenceFile,
   readAdapters,
   readReferenceFile,
@@ -47,28 +49,62 @@ function number(value: Cell): string {
 
 const short = (value: number | null): string => (value === null ? 'equal' : String(Number(value.toPrecision(2))));
 
-/** Every difference as a dot over the band that is allowed; nothing where fewer than three numbers could be drawn. */
-function plot({ file, rows }: Case): string[] {
-  const shares = rows
-    .flatMap(({ comparisons }) => comparisons)
-    .flatMap(({ difference, allowed }) =>
-      difference === null || allowed === null || allowed === 0 ? [] : [difference / allowed],
-    );
-  if (shares.length < 3) return [];
-  const x = (share: number): number => Number((260 + 200 * Math.max(-1.25, Math.min(1.25, share))).toFixed(1));
-  const dots = shares.map(
-    (share) => `<circle cx="${x(share)}" cy="18" r="3.5" fill="currentColor" fill-opacity="0.4"/>`,
+/** A value of a plot: its difference over what is allowed, null where only equality will do. */
+interface Plotted {
+  name: string;
+  share: number | null;
+  met: boolean;
+}
+
+const shareOf = (difference: number | null, allowed: number | null): number | null =>
+  difference === null || allowed === null || allowed === 0 ? null : difference / allowed;
+
+/** Where a share of what is allowed stands in a plot. */
+const across = (share: number): number => Number((180 + 120 * Math.max(-1.25, Math.min(1.25, share))).toFixed(1));
+
+/** A dot; a triangle that points outwards where the plot ends before it. */
+function mark(share: number, y: number): string {
+  const x = across(share);
+  if (Math.abs(share) <= 1.25) return `<circle cx="${x}" cy="${y}" r="3.5" fill="currentColor" fill-opacity="0.4"/>`;
+  return `<path d="M${x} ${y - 4}v8l${share > 0 ? 6 : -6} -4z" fill="currentColor" fill-opacity="0.6"/>`;
+}
+
+/** A value that is no number: a square where it has to be, or a cross beside it. */
+const wordMark = (met: boolean, y: number): string =>
+  met
+    ? `<rect x="176" y="${y - 4}" width="8" height="8" fill="currentColor" fill-opacity="0.6"/>`
+    : `<path d="M${across(1.25) - 4} ${y - 4}l8 8m0 -8l-8 8" stroke="currentColor" stroke-width="1.5"/>`;
+
+/** Words of a plot, which stand in a line of Markdown. */
+const plotText = (text: string): string =>
+  cellText(text.length > 54 ? `${text.slice(0, 53)}…` : text).replace(/[*_`[\]\\]/g, (c) => `&#${c.charCodeAt(0)};`);
+
+/** Differences over the band that is allowed: all in one where three numbers can be drawn, else each by itself. */
+function plot(title: string, values: readonly Plotted[]): string {
+  const shares = values.flatMap(({ share }) => share ?? []);
+  const band = (y: number): string =>
+    `<rect x="${across(-1)}" y="${y - 8}" width="240" height="16" fill="currentColor" fill-opacity="0.08"/>` +
+    `<path d="M180 ${y - 11}v22" stroke="currentColor"/>`;
+  const lines =
+    shares.length >= 3
+      ? [band(16) + shares.map((share) => mark(share, 16)).join('')]
+      : values.map(({ name, share, met }, index) => {
+          const y = 34 + 42 * index;
+          const words = `<text x="8" y="${y - 16}" fill="currentColor">${plotText(name)}</text>`;
+          return words + band(y) + (share === null ? wordMark(met, y) : mark(share, y));
+        });
+  const foot = shares.length >= 3 ? 40 : 36 + 42 * lines.length - 6;
+  const worst =
+    shares.length > 0
+      ? `the largest is ${short(Math.max(...shares.map(Math.abs)))} of it`
+      : `${values.filter(({ met }) => met).length} of ${values.length} are equal`;
+  const label = `Differences of ${cellText(title)} over what is allowed; ${worst}`;
+  return (
+    `<svg viewBox="0 0 360 ${foot + 6}" role="img" aria-label="${label.replaceAll('"', '&quot;')}" ` +
+    'style="max-width:460px;width:100%" font-size="11" fill="none" stroke="none">' +
+    `${lines.join('')}<g fill="currentColor" text-anchor="middle"><text x="${across(-1)}" y="${foot}">- allowed</text>` +
+    `<text x="180" y="${foot}">source</text><text x="${across(1)}" y="${foot}">+ allowed</text></g></svg>`
   );
-  const worst = Math.max(...shares.map(Math.abs));
-  const label = `Differences of ${cellText(file.title)} over what is allowed; the largest is ${short(worst)} of it`;
-  return [
-    `<svg viewBox="0 0 520 44" role="img" aria-label="${label.replaceAll('"', '&quot;')}" style="max-width:520px;width:100%" ` +
-      'font-size="11" fill="none" stroke="none">' +
-      `<rect x="${x(-1)}" y="8" width="400" height="20" fill="currentColor" fill-opacity="0.08"/>` +
-      `<path d="M260 4V32" stroke="currentColor"/>${dots.join('')}` +
-      `<g fill="currentColor" text-anchor="middle"><text x="${x(-1)}" y="41">- allowed</text>` +
-      `<text x="260" y="41">source</text><text x="${x(1)}" y="41">+ allowed</text></g></svg>`,
-  ];
 }
 
 function section({ file, rows }: Case): string {
@@ -90,6 +126,13 @@ function section({ file, rows }: Case): string {
     ];
     return `- \`${column}\`: ${parts.join(' or ') || 'exactly equal'}; ${cellText(why)}`;
   });
+  const plotted = rows.flatMap(({ name, comparisons }) =>
+    comparisons.map(({ column, difference, allowed, met }) => ({
+      name: `${name}: ${column}`,
+      share: shareOf(difference, allowed),
+      met,
+    })),
+  );
   const table = rows.flatMap(({ name, comparisons }) =>
     comparisons.map(
       (entry) =>
@@ -101,7 +144,7 @@ function section({ file, rows }: Case): string {
   return [
     ...head,
     ...(bounds.length > 0 ? [`Tolerances:\n\n${bounds.join('\n')}`] : []),
-    ...plot({ file, rows }),
+    plot(file.title, plotted),
     `| row | value | source says | ours | difference | allowed | |\n| --- | --- | --: | --: | --: | --: | --- |\n${table.join('\n')}`,
   ].join('\n\n');
 }
@@ -112,6 +155,10 @@ const counts = (cases: readonly Case[]): { files: number; rows: number; values: 
   values: cases.flatMap((entry) => entry.rows).flatMap((row) => row.comparisons).length,
   unproved: cases.flatMap((entry) => entry.rows).filter((row) => !row.proved).length,
 });
+
+/** A package by its name, a part of one with that part behind it. */
+const titleOf = (folder: string): string =>
+  packages[folder]?.name ?? `${packages[packageOf(folder)]?.name ?? packageOf(folder)}: ${folder}`;
 
 const byFolder = new Map<string, Case[]>();
 for (const path of referencePaths()) {
@@ -129,11 +176,10 @@ for (const path of referencePaths()) {
 rmSync(out, { recursive: true, force: true });
 mkdirSync(out, { recursive: true });
 for (const [folder, cases] of byFolder) {
-  const name = packages[folder]?.name ?? folder;
   const { files, rows, values } = counts(cases);
   writeFileSync(
     `${out}/${folder}.md`,
-    `# Validation of ${name}\n\nComparisons: ${files}; rows: ${rows}; values: ${values}. Differences are ours less the ` +
+    `# Validation of ${titleOf(folder)}\n\nComparisons: ${files}; rows: ${rows}; values: ${values}. Differences are ours less the ` +
       `source's.\n\n${cases.map(section).join('\n\n')}\n`,
   );
 }
@@ -147,8 +193,14 @@ function workedSection({ title, source, citation, steps, misprints = [] }: Worke
     ...steps.map((step) => line(step, meets(step) ? 'met' : 'not met')),
     ...misprints.map((step) => line(step, meets(step) ? 'met, though misprinted' : 'misprint, rightly not met')),
   ];
+  const plotted = [...steps, ...misprints].map((step) => ({
+    name: step.what,
+    share: shareOf(step.ours - step.printed, step.within * Math.abs(step.printed)),
+    met: meets(step),
+  }));
   return (
     `## ${cellText(title)}\n\nSource: ${cellText(getSource(source).title)} (\`${source}\`), ${cellText(citation)}.\n\n` +
+    `${plot(title, plotted)}\n\n` +
     `| value | printed | ours | allowed | |\n| --- | --: | --: | --- | --- |\n${lines.join('\n')}`
   );
 }
@@ -167,7 +219,7 @@ const unworked = worked.flatMap(({ steps, misprints = [] }) => [
 const total = counts([...byFolder.values()].flat());
 const lines = [...byFolder].map(([folder, cases]) => {
   const { files, rows, values, unproved } = counts(cases);
-  return `| [${packages[folder]?.name ?? folder}](./${folder}.md) | ${files} | ${rows} | ${values} | ${unproved} |`;
+  return `| [${titleOf(folder)}](./${folder}.md) | ${files} | ${rows} | ${values} | ${unproved} |`;
 });
 const kinds = [...new Set([...byFolder.values()].flat().map((entry) => entry.file.origin.kind))].map((kind) => {
   const own = [...byFolder.values()].flat().filter((entry) => entry.file.origin.kind === kind);
