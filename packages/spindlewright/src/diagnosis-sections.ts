@@ -19,7 +19,8 @@ import { withReadingError } from './with-reading-error.ts';
 
 // Judgement: rarer possibilities and weak evidence only lengthen a sheet that is read at the stand.
 const WORTH_NAMING = 0.03;
-const NEXT_CHECKS = 3;
+/** Checks that a sheet names. @internal */
+export const NEXT_CHECKS = 3;
 
 /** The sections that say what is wrong, why, and what to look at next. @internal */
 export function diagnosisSections(job: Job, part: DiagnosisPart): Section[] {

@@ -4,6 +4,7 @@
  * @packageDocumentation
  */
 export type { JudgedCandidate } from './candidates.ts';
+export type { CostPart } from './cost-section.ts';
 export { createFitChecker, type FitAnswer, type FitChecker } from './create-fit-checker.ts';
 export { jobDefaults } from './defaults.ts';
 export type { DiagnosisPart } from './diagnosis-part.ts';
@@ -17,12 +18,15 @@ export type {
   Fixing,
   FlatReading,
   Job,
+  JobChange,
   JobInterface,
+  Rates,
   Reading,
   SideFindings,
   SpindleReadings,
   SplineReadings,
   TrialFitReadings,
+  WhatIf,
   Wrench,
 } from './job.ts';
 export type { FasteningPlan, JointPart, NotHere } from './joint-part.ts';
@@ -46,4 +50,5 @@ export type { PressPlan, SeatBasis, SeatChances, SeatPart, SeatWay, SheetDrawing
 export type { Block, FitState, JobSheet, Section } from './sheet.ts';
 export type { BoltStrength, SettlingPlan, TighteningPart, WrenchPlan } from './tightening-part.ts';
 export { version } from './version.ts';
+export type { WhatIfRow } from './what-if.ts';
 export { workJob } from './work-job.ts';

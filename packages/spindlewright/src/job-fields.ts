@@ -1,4 +1,4 @@
-import { listChecks } from '@spindlewright/diagnosis';
+import { listActions, listChecks } from '@spindlewright/diagnosis';
 import type { FieldSpec, FieldSpecs } from '@spindlewright/quantity';
 
 const length = (max: number): FieldSpec => ({ type: 'measurand', unit: 'mm', above: 0, max, optional: true });
@@ -74,8 +74,32 @@ const measurements: FieldSpec = {
   },
 };
 
-/** The fields of a job, once texts with units have become numbers. @internal */
-export const jobFields = (): FieldSpecs => ({
+/** Fields that a change may replace, as a whole. */
+const CHANGEABLE = [
+  ...['interface', 'spindle', 'arm', 'trialFit', 'flats', 'clamp', 'spline', 'cotter', 'faceTeeth', 'bar', 'fixing'],
+  'partMakerTorqueNm',
+];
+
+/** The fields of a job, with the changes that it asks for. @internal */
+export function jobFields(): FieldSpecs {
+  const own = ownFields();
+  const change = Object.fromEntries(
+    CHANGEABLE.flatMap((key) => {
+      const spec = own[key];
+      return spec === undefined ? [] : [[key, { ...spec, optional: true }]];
+    }),
+  );
+  const whatIf: FieldSpec = {
+    type: 'list',
+    optional: true,
+    minLength: 1,
+    item: { type: 'object', fields: { name: { type: 'text' }, change: { type: 'object', fields: change } } },
+  };
+  return { ...own, whatIf };
+}
+
+/** The fields of a job, once texts with units have become numbers, its changes left out. */
+const ownFields = (): FieldSpecs => ({
   format: { type: 'choice', values: ['spindlewright-job-1'] },
   title: { type: 'text' },
   date: { type: 'text' },
@@ -190,4 +214,35 @@ export const jobFields = (): FieldSpecs => ({
     },
   },
   partMakerTorqueNm: { type: 'measurand', unit: 'Nm', above: 0, max: 120, optional: true },
+  rates: {
+    type: 'object',
+    optional: true,
+    fields: {
+      unit: { type: 'text' },
+      chargePerMinute: { type: 'number', unit: 'of its currency', min: 0, max: 1e6 },
+      work: {
+        type: 'list',
+        optional: true,
+        item: {
+          type: 'object',
+          fields: {
+            action: { type: 'choice', values: listActions().map(({ id }) => id) },
+            minutes: { type: 'number', unit: 'min', min: 0, max: 10_000 },
+          },
+        },
+      },
+      parts: {
+        type: 'list',
+        optional: true,
+        item: {
+          type: 'object',
+          fields: {
+            part: { type: 'choice', values: ['arm', 'spindle', 'fixing', 'bearing'] },
+            value: { type: 'number', unit: 'of its currency', min: 0, max: 1e9 },
+            unit: { type: 'text' },
+          },
+        },
+      },
+    },
+  },
 });

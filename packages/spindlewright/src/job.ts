@@ -1,4 +1,4 @@
-import type { Measurements, Observations } from '@spindlewright/diagnosis';
+import type { ActionId, Measurements, Observations } from '@spindlewright/diagnosis';
 import type { Measurand } from '@spindlewright/quantity';
 
 /** A reading as a job gives it: a number in the unit of the field's name, with or without its bounds. */
@@ -186,6 +186,43 @@ export interface CandidateArm {
   trialFit?: TrialFitReadings;
 }
 
+/** What the shop charges; nothing of it is guessed. */
+export interface Rates {
+  /** Currency, as the shop names it, such as `EUR`. */
+  unit: string;
+  /** Charge for a minute of work, in `unit`. */
+  chargePerMinute: number;
+  /** Minutes that the shop reckons for an action. */
+  work?: readonly { action: ActionId; minutes: number }[];
+  /** Prices of parts, in `unit`. */
+  parts?: readonly { part: 'arm' | 'spindle' | 'fixing' | 'bearing'; value: number; unit: string }[];
+}
+
+/** Fields that take the place of those of the job; each as a whole. */
+export type JobChange = {
+  [K in
+    | 'interface'
+    | 'spindle'
+    | 'arm'
+    | 'trialFit'
+    | 'flats'
+    | 'clamp'
+    | 'spline'
+    | 'cotter'
+    | 'faceTeeth'
+    | 'bar'
+    | 'fixing'
+    | 'partMakerTorqueNm']?: NonNullable<Job[K]>;
+};
+
+/** A change to try on a job. */
+export interface WhatIf {
+  /** What it is, for the reader. */
+  name: string;
+  /** What is changed. */
+  change: JobChange;
+}
+
 /** A job: the bike, the joint, and what was read on it. */
 export interface Job {
   /** Format of the job. */
@@ -234,4 +271,8 @@ export interface Job {
   candidates?: readonly CandidateArm[];
   /** Torque the part maker asks for, Nm; the trade range when absent. */
   partMakerTorqueNm?: Reading;
+  /** Changes to try, each set beside the job as it is: another arm, another torque, greased or dry. */
+  whatIf?: readonly WhatIf[];
+  /** What the shop charges, for minutes and costs. */
+  rates?: Rates;
 }

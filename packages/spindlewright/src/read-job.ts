@@ -11,6 +11,7 @@ import type { Job } from './job.ts';
 import { jobFields } from './job-fields.ts';
 import { misplacedReadings } from './joint-kind.ts';
 import { unknownNames } from './unknown-names.ts';
+import { changedJob } from './what-if.ts';
 
 /**
  * Reads a job from plain data, such as a parsed JSON file, and refuses it with every fault found.
@@ -50,9 +51,39 @@ export function readJob(input: unknown): Job {
   issues.push(...fieldIssues(resolved).filter((issue) => !unreadable.has(issue.path)));
   refuse(issues);
   const job = resolved as Job;
-  refuse([...unknownNames(job), ...misplacedReadings(job), ...contradictions(job)]);
+  refuse([...faultsOf(job), ...changeFaults(job), ...rateFaults(job)]);
   return job;
 }
+
+const faultsOf = (job: Job): DomainIssue[] => [...unknownNames(job), ...misplacedReadings(job), ...contradictions(job)];
+
+/** What a change makes wrong that was right before, under the path of the change. */
+function changeFaults(job: Job): DomainIssue[] {
+  return (job.whatIf ?? []).flatMap(({ name, change }, index) => {
+    const at = `whatIf[${index}]`;
+    const unnamed = name.trim() === '' ? [{ path: `${at}.name`, received: '""', allowed: 'some words' }] : [];
+    const empty =
+      Object.keys(change).length === 0
+        ? [{ path: `${at}.change`, received: 'nothing', allowed: 'a field of the job' }]
+        : [];
+    const faults = faultsOf(changedJob(job, change)).map((issue) => ({ ...issue, path: `${at}.change.${issue.path}` }));
+    return [...unnamed, ...empty, ...faults];
+  });
+}
+
+/** Amounts of two currencies are not added up. */
+const rateFaults = ({ rates }: Job): DomainIssue[] =>
+  (rates?.parts ?? []).flatMap(({ unit }, index) =>
+    unit === rates?.unit
+      ? []
+      : [
+          {
+            path: `rates.parts[${index}].unit`,
+            received: JSON.stringify(unit),
+            allowed: `the currency of the rates, ${rates?.unit}`,
+          },
+        ],
+  );
 
 /** One answer on the history may come without a list around it. */
 function withHistoryLists(input: unknown): unknown {

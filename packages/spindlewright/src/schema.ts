@@ -1,3 +1,4 @@
+import { type ActionId, listActions } from '@spindlewright/diagnosis';
 import {
   diagnosisSchema,
   measurementsSchema,
@@ -25,7 +26,7 @@ import { fixingCheckSchema } from '@spindlewright/torque/schema';
 import { z } from 'zod/v4';
 import type { JudgedCandidate } from './candidates.ts';
 import type { DiagnosisPart } from './diagnosis-part.ts';
-import type { Job, Reading } from './job.ts';
+import type { Job, Rates, Reading } from './job.ts';
 import type { FasteningPlan, JointPart } from './joint-part.ts';
 import type { Provenance } from './provenance.ts';
 import type { FitData } from './screen/fit-data.ts';
@@ -35,6 +36,7 @@ import type { ScreenedPart, ScreenSummary } from './screen/screened.ts';
 import type { PressPlan, SeatPart, SeatWay, SheetDrawing, StatedTorque } from './seat-part.ts';
 import type { Block, JobSheet, Section } from './sheet.ts';
 import type { TighteningPart, WrenchPlan } from './tightening-part.ts';
+import type { WhatIfRow } from './what-if.ts';
 
 const reading: z.ZodType<Reading> = measurandSchema;
 
@@ -120,6 +122,37 @@ const trialFitSchema = z.strictObject({
   shoulderGapMm: reading.exactOptional(),
 });
 
+/** Fields of a job that a change may replace. */
+const changeable = {
+  interface: z.strictObject({ spindle: z.string(), arm: z.string() }),
+  spindle: spindleSchema.exactOptional(),
+  arm: armSchema.exactOptional(),
+  trialFit: trialFitSchema.exactOptional(),
+  flats: z.enum(['greased', 'dry', 'unknown']).exactOptional(),
+  ...jointReadings,
+  fixing: fixingSchema.exactOptional(),
+  partMakerTorqueNm: reading.exactOptional(),
+};
+
+const amount = z.strictObject({ value: z.number(), unit: z.string() });
+const action = z.enum(listActions().map(({ id }) => id) as [ActionId, ...ActionId[]]);
+
+/** Schema of {@link Rates}. */
+export const ratesSchema: z.ZodType<Rates> = z.strictObject({
+  unit: z.string().min(1),
+  chargePerMinute: z.number().min(0),
+  work: z.array(z.strictObject({ action, minutes: z.number().min(0) })).exactOptional(),
+  parts: z
+    .array(
+      z.strictObject({
+        part: z.enum(['arm', 'spindle', 'fixing', 'bearing']),
+        value: z.number().min(0),
+        unit: z.string(),
+      }),
+    )
+    .exactOptional(),
+});
+
 /** Schema of a {@link Job} whose texts with units have been read; `readJob` checks ranges and contradictions besides. */
 export const jobSchema: z.ZodType<Job> = z.strictObject({
   format: z.literal('spindlewright-job-1'),
@@ -128,18 +161,12 @@ export const jobSchema: z.ZodType<Job> = z.strictObject({
   invented: z.boolean().exactOptional(),
   bike: z.string().min(1),
   side: z.enum(['drive', 'non-drive']),
-  interface: z.strictObject({ spindle: z.string(), arm: z.string() }),
-  spindle: spindleSchema.exactOptional(),
+  ...changeable,
   observations: observationsSchema.exactOptional(),
   measurements: measurementsSchema.exactOptional(),
   otherSide: z
     .strictObject({ observations: observationsSchema, measurements: measurementsSchema.exactOptional() })
     .exactOptional(),
-  arm: armSchema.exactOptional(),
-  trialFit: trialFitSchema.exactOptional(),
-  flats: z.enum(['greased', 'dry', 'unknown']).exactOptional(),
-  ...jointReadings,
-  fixing: fixingSchema.exactOptional(),
   wrench: z
     .strictObject({
       unit: z.enum(['Nm', 'lbf.in', 'lbf.ft', 'kgf.cm']),
@@ -158,7 +185,15 @@ export const jobSchema: z.ZodType<Job> = z.strictObject({
       }),
     )
     .exactOptional(),
-  partMakerTorqueNm: reading.exactOptional(),
+  whatIf: z
+    .array(
+      z.strictObject({
+        name: z.string(),
+        change: z.strictObject({ ...changeable, interface: changeable.interface.exactOptional() }),
+      }),
+    )
+    .exactOptional(),
+  rates: ratesSchema.exactOptional(),
 });
 
 /** Schema of a {@link Block}. */
@@ -343,6 +378,20 @@ export const jointPartSchema: z.ZodType<JointPart> = z.strictObject({
   findings: z.array(findingSchema),
 });
 
+/** Schema of a {@link WhatIfRow}. */
+export const whatIfRowSchema: z.ZodType<WhatIfRow> = z.strictObject({
+  name: z.string(),
+  changed: z.array(z.string()),
+  state,
+  doNotRide: z.boolean(),
+  verdict: seatVerdict.exactOptional(),
+  endGapMm: limitsSchema.nullable().exactOptional(),
+  shoulderGapMm: limitsSchema.nullable().exactOptional(),
+  mate: z.enum(['mates', 'mates-with-shift', 'starts-then-fails', 'does-not-mate', 'unknown']).exactOptional(),
+  torqueNm: limitsSchema.exactOptional(),
+  preloadN: limitsSchema.exactOptional(),
+});
+
 /** Schema of a {@link JobSheet}. */
 export const jobSheetSchema: z.ZodType<JobSheet> = z.strictObject({
   format: z.literal('spindlewright-sheet-1'),
@@ -363,6 +412,19 @@ export const jobSheetSchema: z.ZodType<JobSheet> = z.strictObject({
   candidates: z.array(judgedCandidateSchema),
   tightening: tighteningPartSchema.exactOptional(),
   joint: jointPartSchema.exactOptional(),
+  whatIf: z.array(whatIfRowSchema).exactOptional(),
+  cost: z
+    .strictObject({
+      unit: z.string(),
+      action,
+      minutes: z.number().exactOptional(),
+      checkMinutes: z.number(),
+      work: amount.exactOptional(),
+      part: amount.exactOptional(),
+      total: amount,
+      missing: z.array(z.string()),
+    })
+    .exactOptional(),
   findings: z.array(findingSchema),
   cautions: z.array(z.string()),
   sections: z.array(sectionSchema),

@@ -1,11 +1,13 @@
 import type { SpindleIdentification } from '@spindlewright/interfaces';
 import type { Finding } from '@spindlewright/quantity';
 import type { JudgedCandidate } from './candidates.ts';
+import type { CostPart } from './cost-section.ts';
 import type { DiagnosisPart } from './diagnosis-part.ts';
 import type { JointPart } from './joint-part.ts';
 import type { Provenance } from './provenance.ts';
 import type { SeatPart } from './seat-part.ts';
 import type { TighteningPart } from './tightening-part.ts';
+import type { WhatIfRow } from './what-if.ts';
 
 /** One of the three answers a shop can act on. */
 export type FitState = 'fits' | 'does-not-fit' | 'cannot-tell';
@@ -71,6 +73,10 @@ export interface JobSheet {
   tightening?: TighteningPart;
   /** Interfaces, fastening and mechanics of any other joint, and what does not apply to it. */
   joint?: JointPart;
+  /** The job as it is and with each change that it asks about. */
+  whatIf?: readonly WhatIfRow[];
+  /** Minutes and costs by the rates of the shop, when the job gives them and something is to be done. */
+  cost?: CostPart;
   /** Everything worth saying, gravest first. */
   findings: readonly Finding[];
   /** Standing cautions of the sheet. */

@@ -1,14 +1,16 @@
 import { buySection } from './buy-section.ts';
 import { candidatesSection, judgeCandidates } from './candidates.ts';
+import { costOf, costSection } from './cost-section.ts';
 import { decideJob } from './decide-job.ts';
 import { decideSeat } from './decide-seat.ts';
 import { diagnosisOf } from './diagnosis-part.ts';
-import { diagnosisFindings, diagnosisSections } from './diagnosis-sections.ts';
+import { diagnosisFindings, diagnosisSections, NEXT_CHECKS } from './diagnosis-sections.ts';
 import { assumptions, groundsSection } from './grounds-section.ts';
 import { identifySection } from './identify-section.ts';
 import type { Job } from './job.ts';
 import { forReader, gravestFirst, sourcesOf } from './job-sources.ts';
 import { isTaperJob } from './joint-kind.ts';
+import { jointWords } from './joint-words.ts';
 import { planMode } from './plan-mode.ts';
 import { pressPlan } from './press-plan.ts';
 import { provenanceWith } from './provenance.ts';
@@ -20,6 +22,7 @@ import type { JobSheet, Section } from './sheet.ts';
 import { tightenSections } from './tighten-section.ts';
 import { tighteningOf } from './tightening.ts';
 import { tighteningProblems } from './tightening-problems.ts';
+import { whatIfRows, whatIfSection } from './what-if.ts';
 import { workJoint } from './work-joint.ts';
 
 const CAUTIONS = [
@@ -70,8 +73,31 @@ const CAUTIONS = [
  */
 export function workJob(job: Job): JobSheet {
   const read = readJob(job);
-  return isTaperJob(read) ? workTaper(read) : workJoint(read);
+  return withExtras(read, workParts(read));
 }
+
+const workParts = (read: Job): JobSheet => (isTaperJob(read) ? workTaper(read) : workJoint(read));
+
+/** Adds what a job asks for besides: changes side by side, minutes and costs; before what else there is to know. */
+function withExtras(read: Job, sheet: JobSheet): JobSheet {
+  const rows = whatIfRows(read, workParts);
+  const result = sheet.diagnosis?.result;
+  const checkMinutes = (result?.nextChecks ?? []).slice(0, NEXT_CHECKS).reduce((sum, { minutes }) => sum + minutes, 0);
+  const cost = costOf(read, result?.action, checkMinutes);
+  if (rows.length === 0 && cost === undefined) return sheet;
+  const action = result === undefined ? '' : (jointWords(result.joint)[`action-${result.action}`] ?? result.action);
+  const added = [...whatIfSection(rows), ...costSection(cost, action)];
+  const place = sheet.sections.findIndex(({ id }) => AFTER_EXTRAS.includes(id));
+  return {
+    ...sheet,
+    ...(rows.length === 0 ? {} : { whatIf: rows }),
+    ...(cost === undefined ? {} : { cost }),
+    sections: [...sheet.sections.slice(0, place), ...added, ...sheet.sections.slice(place)],
+  };
+}
+
+/** Sections that close every sheet; the first of them there is. */
+const AFTER_EXTRAS = ['findings', 'not-here', 'cautions'];
 
 function workTaper(read: Job): JobSheet {
   const records = recordsOf(read);

@@ -1,0 +1,114 @@
+import type { MateResult } from '@spindlewright/interfaces';
+import type { Limits } from '@spindlewright/quantity';
+import type { SeatPrediction } from '@spindlewright/taper';
+import type { Job, JobChange } from './job.ts';
+import { mateWords } from './mate-decision.ts';
+import { gapWords, limitsWords, torqueWords, verdictWords } from './seat-words.ts';
+import { type FitState, type JobSheet, type Section, STATE_WORDS } from './sheet.ts';
+
+/** What a job comes to as it is, or with one thing changed. */
+export interface WhatIfRow {
+  /** `as the job says`, or the name of the change. */
+  name: string;
+  /** Fields of the job that were replaced. */
+  changed: readonly string[];
+  /** Whether arm and spindle fit then. */
+  state: FitState;
+  /** True when it would not be ridden by that alone. */
+  doNotRide: boolean;
+  /** Verdict of the seat, on a square taper. */
+  verdict?: SeatPrediction['verdict'];
+  /** Pressed end gap, mm, on a square taper. */
+  endGapMm?: Limits | null;
+  /** Pressed shoulder gap, mm, on a square taper. */
+  shoulderGapMm?: Limits | null;
+  /** Whether the interfaces go together, at any other joint. */
+  mate?: MateResult['verdict'];
+  /** Torque to set, Nm. */
+  torqueNm?: Limits;
+  /** Preload of a bolt, N. */
+  preloadN?: Limits;
+}
+
+/**
+ * Works the parts of a job again for each change, beside the job as it is. What was observed of the old parts is left out:
+ * it says nothing of others.
+ *
+ * @internal
+ */
+export function whatIfRows(job: Job, work: (job: Job) => JobSheet): WhatIfRow[] {
+  if (job.whatIf === undefined) return [];
+  const rows: { name: string; change: JobChange }[] = [{ name: 'as the job says', change: {} }, ...job.whatIf];
+  return rows.map(({ name, change }) => rowOf(name, change, work(changedJob(job, change))));
+}
+
+/** The job with the fields of a change in place of its own, and only what concerns the parts. @internal */
+export function changedJob(job: Job, change: JobChange): Job {
+  const {
+    whatIf: _whatIf,
+    observations: _observations,
+    measurements: _measurements,
+    otherSide: _otherSide,
+    candidates: _candidates,
+    rates: _rates,
+    ...rest
+  } = job;
+  return { ...rest, ...change };
+}
+
+function rowOf(name: string, change: JobChange, sheet: JobSheet): WhatIfRow {
+  const pressed = sheet.seat?.lead.prediction.pressed;
+  const torqueNm = sheet.tightening?.press.torqueNm ?? sheet.joint?.fastening.torqueNm;
+  const preloadN = sheet.tightening?.press.preloadN ?? sheet.joint?.fastening.preloadN;
+  return {
+    name,
+    changed: Object.keys(change),
+    state: sheet.state,
+    doNotRide: sheet.doNotRide,
+    ...(sheet.seat === undefined ? {} : { verdict: sheet.seat.lead.prediction.verdict }),
+    ...(pressed === undefined ? {} : { endGapMm: pressed.endGapMm, shoulderGapMm: pressed.shoulderGapMm }),
+    ...(sheet.joint?.mate === undefined ? {} : { mate: sheet.joint.mate.verdict }),
+    ...(torqueNm === undefined ? {} : { torqueNm }),
+    ...(preloadN === undefined ? {} : { preloadN }),
+  };
+}
+
+/** The section that sets the changes side by side. @internal */
+export function whatIfSection(rows: readonly WhatIfRow[]): Section[] {
+  if (rows.length === 0) return [];
+  const taper = rows.some(({ verdict }) => verdict !== undefined);
+  return [
+    {
+      id: 'what-if',
+      title: 'What if',
+      blocks: [
+        {
+          kind: 'table',
+          caption: 'The parts alone, each row with one thing changed; what was observed of the old ones is left aside',
+          head: ['what', 'answer', 'verdict', ...(taper ? ['end gap', 'shoulder gap'] : []), 'torque', 'preload'],
+          rows: rows.map((row) => [
+            row.name,
+            STATE_WORDS[row.state],
+            verdictOf(row),
+            ...(taper ? [gapOf(row.endGapMm), gapOf(row.shoulderGapMm)] : []),
+            row.torqueNm === undefined ? 'none' : `${torqueWords(Math.round(row.torqueNm.nominal * 10) / 10)} Nm`,
+            row.preloadN === undefined ? 'not known' : limitsWords(inKilonewtons(row.preloadN), 'kN', 0),
+          ]),
+        },
+      ],
+    },
+  ];
+}
+
+const gapOf = (gap: Limits | null | undefined): string => (gap === undefined ? 'none' : gapWords(gap));
+
+const verdictOf = ({ verdict, mate }: WhatIfRow): string => {
+  if (verdict !== undefined) return verdictWords[verdict];
+  return mate === undefined ? 'not told' : mateWords[mate];
+};
+
+const inKilonewtons = ({ lower, nominal, upper }: Limits): Limits => ({
+  lower: lower / 1000,
+  nominal: nominal / 1000,
+  upper: upper / 1000,
+});
