@@ -1,4 +1,4 @@
-import { convert } from '@spindlewright/quantity';
+import { convert, type Limits } from '@spindlewright/quantity';
 import { cotterWedge, faceSpline, onePieceCrank, pinchClamp, splinePress } from '@spindlewright/taper';
 import { type Adapters, numberIn, type Row } from '../adapter.ts';
 
@@ -7,6 +7,8 @@ const mm = (inches: number): number => convert(inches, 'in', 'mm');
 const newtons = (lbf: number): number => convert(lbf, 'lbf', 'N');
 const lbf = (force: number): number => convert(force, 'N', 'lbf');
 const psi = (pressure: number): number => convert(pressure, 'MPa', 'psi');
+
+const nominal = (limits: Limits | null): number | null => limits?.nominal ?? null;
 
 /** Splines of which a row asks only a part; what it does not ask has no bearing on that. */
 const splines = { axialForceN: 1000, forceToStopN: 1000, friction: 0.1, taperPerSideDeg: 1, carryingShare: 1 } as const;
@@ -54,6 +56,45 @@ export const adapters: Adapters = {
       allowablePressureMPa: 100,
     });
     return { pressureMPa: press.contactPressureMPa.nominal, releaseKN: press.releaseForceN.nominal / 1000 };
+  },
+  'spline-travel-cone': (row) => {
+    const press = splinePress({
+      ...splines,
+      axialForceN: 1000 * numberIn(row, 'axialForceKN'),
+      forceToStopN: 1000 * numberIn(row, 'forceToStopKN'),
+      taperPerSideDeg: numberIn(row, 'angleDeg'),
+      gapAtStopMm: numberIn(row, 'gapMm'),
+      splineCount: 10,
+      flankHeightMm: 2,
+      engagedLengthMm: 16,
+      meanRadiusMm: 10,
+      allowablePressureMPa: 100,
+    });
+    return {
+      travelMm: nominal(press.travelMm),
+      interferenceMm: nominal(press.interferenceMm),
+      stiffnessKNPerMm: (nominal(press.stiffnessNPerMm) ?? Number.NaN) / 1000,
+    };
+  },
+  'clamp-slot-closing': (row) => {
+    const clamp = pinchClamp({
+      boltPreloadN: 8000,
+      boltCount: 2,
+      spindleDiameterMm: 24,
+      clampWidthMm: 20,
+      friction: 0.15,
+      hingeToBoltMm: numberIn(row, 'boltLeverMm'),
+      hingeToAxisMm: numberIn(row, 'axisLeverMm'),
+      closingForceN: numberIn(row, 'closingForceN'),
+      clearanceMm: numberIn(row, 'clearanceMm'),
+      axialPlayMm: numberIn(row, 'playMm'),
+      cap: { torqueNm: 0.7, threadDiameterMm: 20, nutFactor: 0.2, pitchMm: numberIn(row, 'pitchMm') },
+    });
+    return {
+      closingMm: nominal(clamp.slotClosingMm),
+      stiffnessNPerMm: nominal(clamp.closingStiffnessNPerMm),
+      capTurns: nominal(clamp.capTurns),
+    };
   },
   'clamp-collar': (row) => {
     const shaft = mm(numberIn(row, 'shaftIn'));
@@ -117,6 +158,18 @@ export const adapters: Adapters = {
     const across = (sign: number): number =>
       normalForceN.nominal * (Math.cos(angle) + sign * flatFriction * Math.sin(angle));
     return { acrossKN: across(-1) / 1000, releasePerAcrossRatio: releaseForceN.nominal / across(1) };
+  },
+  'cotter-travel': (row) => {
+    const cotter = cotterWedge({
+      ...flat,
+      pressForceN: 1000 * numberIn(row, 'pressKN'),
+      flatAngleDeg: numberIn(row, 'angleDeg'),
+      flatFriction: numberIn(row, 'flatFriction'),
+      backFriction: numberIn(row, 'backFriction'),
+      slackMm: numberIn(row, 'slackMm'),
+      acrossStiffnessNPerMm: 1000 * numberIn(row, 'stiffnessKNPerMm'),
+    });
+    return { slackTravelMm: nominal(cotter.slackTravelMm), pressTravelMm: nominal(cotter.travelMm) };
   },
   'cotter-flat-edge': (row) => {
     const cotter = cotterWedge({

@@ -154,6 +154,70 @@ const rowSets: Rows[] = [
     citation: 'N/A = M/W at the edge, W = w l^2/6; rocking about the other edge; N = P/sin a without friction',
   },
   {
+    id: 'cotter-travel',
+    title: 'Travel of a cotter: play taken up on its slope, and the joint squeezed like a spring',
+    function: 'cotterWedge',
+    given: {
+      case: 'text',
+      pressKN: 'kN',
+      angleDeg: 'deg',
+      flatFriction: '1',
+      backFriction: '1',
+      slackMm: 'mm',
+      stiffnessKNPerMm: 'kN/mm',
+    },
+    asked: {
+      slackTravelMm: { unit: 'mm', by: 'slackMm * cos(angleDeg deg) / sin(angleDeg deg)' },
+      // Squeeze = force across over stiffness; the slope turns travel into squeeze.
+      pressTravelMm: {
+        unit: 'mm',
+        by:
+          'pressKN / (tan(angleDeg * pi / 180 + atan(flatFriction)) + backFriction) / stiffnessKNPerMm ' +
+          '* cos(angleDeg deg) / sin(angleDeg deg)',
+      },
+    },
+    rows: [
+      {
+        case: 'oiled',
+        pressKN: 10,
+        angleDeg: 5,
+        flatFriction: 0.12,
+        backFriction: 0.12,
+        slackMm: 0.1,
+        stiffnessKNPerMm: 200,
+      },
+      {
+        case: 'dry',
+        pressKN: 15,
+        angleDeg: 5,
+        flatFriction: 0.25,
+        backFriction: 0.3,
+        slackMm: 0.05,
+        stiffnessKNPerMm: 150,
+      },
+      {
+        case: 'steep',
+        pressKN: 8,
+        angleDeg: 12,
+        flatFriction: 0.1,
+        backFriction: 0.15,
+        slackMm: 0.3,
+        stiffnessKNPerMm: 400,
+      },
+      {
+        case: 'no friction',
+        pressKN: 3,
+        angleDeg: 6,
+        flatFriction: 0,
+        backFriction: 0,
+        slackMm: 0.2,
+        stiffnessKNPerMm: 250,
+      },
+    ],
+    source: 'beer-johnston-statics',
+    citation: 'wedges, by angles of friction, as in the rows of forces; the spring across is a model',
+  },
+  {
     id: 'face-teeth-statics',
     title: 'Face teeth: climbing as a screw without friction, opening as a ring in bending',
     function: 'faceSpline',
