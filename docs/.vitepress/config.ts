@@ -78,6 +78,7 @@ export default defineConfig({
           items: [
             { text: 'An inch-pound wrench', link: '/guides/inch-pound-wrench' },
             { text: 'A diagnosis, and what it rests on', link: '/guides/diagnosis' },
+            { text: 'The command line', link: '/guides/command-line' },
             { text: 'For a shop', link: '/guides/shop' },
             { text: 'Adding a record', link: '/guides/adding-a-record' },
           ],

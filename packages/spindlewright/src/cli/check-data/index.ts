@@ -13,6 +13,7 @@ import { parseVerb } from '../parse.ts';
 import { FileTrouble, messageOf, Refusal } from '../refusal.ts';
 import { checkDataVerb, type DATA_KINDS } from '../verbs/check-data.ts';
 import { wrapped } from '../wrap.ts';
+import { catalogueReport } from './catalogue.ts';
 import { type JsonLines, jsonLines } from './json-lines.ts';
 import type { Fault, FileReport } from './report.ts';
 
@@ -75,11 +76,7 @@ interface Options {
 }
 
 async function reportOf(file: string, { kind, mapping, most }: Options, host: CliHost): Promise<FileReport> {
-  const rows = async (): Promise<FileReport> => {
-    // Only what looks at rows or records pays for reading them.
-    const { catalogueReport } = await import('./catalogue.ts');
-    return catalogueReport(file, { mapping, most });
-  };
+  const rows = (): Promise<FileReport> => catalogueReport(file, { mapping, most });
   if (kind === 'catalogue' || (kind === undefined && /\.(csv|tsv|tab|ndjson|jsonl)$/i.test(file))) return rows();
   const text = textOf(host, file);
   let data: unknown;
@@ -142,6 +139,7 @@ function kindOf(data: unknown): Kind | undefined {
 
 async function contentFaults(kind: Kind, data: unknown): Promise<{ faults: Fault[]; cautions: string[] }> {
   if (kind === 'record' || kind === 'sheet') {
+    // Only these need the schemas, which take their time to load.
     const { recordFaults, sheetFaults } = await import('./records.ts');
     return kind === 'record' ? recordFaults(data) : { faults: sheetFaults(data), cautions: [] };
   }

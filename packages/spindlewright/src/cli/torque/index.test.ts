@@ -75,7 +75,7 @@ describe('torque', () => {
     expect(found.setting).toBeCloseTo(295.02, 1);
     expect(run('--target', '40 Nm', ...M8, ...scale).out).toContain('does not reach 354 lbf.in: use another one');
     const short = run('--target', '40 Nm', ...M8, ...scale, '--wrench', '250 mm', '--extension', '10 mm');
-    expect(short.out).toContain('does not reach 354 lbf.in with the extension of 10 mm');
+    expect(short.out).toContain('does not reach 354 lbf.in with an extension of 10 mm');
   });
 
   it('finds the setting at whose worst a preload is there', () => {

@@ -79,7 +79,7 @@ function tradeLines(trade: TorqueAnswer['trade'], torqueNm: number, line: (text:
 const onScale = (value: number, unit: WrenchPlan['unit']): string =>
   `${value.toFixed(unit === 'Nm' || unit === 'lbf.ft' ? 1 : 0)} ${unit}`;
 const withExtension = ({ extensionLengthMm: length }: WrenchPlan): string =>
-  length === undefined ? '' : ` with the extension of ${Number(length.toFixed(1))} mm`;
+  length === undefined ? '' : ` with an extension of ${Number(length.toFixed(1))} mm`;
 
 function settingWords(plan: WrenchPlan): string {
   const { reach, setting, unit, target } = plan;
