@@ -107,7 +107,8 @@ export function readArms(where: string, arms: ArmColumns): ArmReader {
 
 function readInto(readers: readonly Reader[], index: number): RowState {
   let state: RowState = 'known';
-  for (const { nominal, lower, upper, plusMinusMm, above, min, max, into } of readers) {
+  for (let place = 0; place < readers.length; place++) {
+    const { nominal, lower, upper, plusMinusMm, above, min, max, into } = readers[place] as Reader;
     const value = nominal[index] as number;
     const low = lower === undefined ? value - plusMinusMm : (lower[index] as number);
     const high = upper === undefined ? value + plusMinusMm : (upper[index] as number);

@@ -23,7 +23,9 @@ export const CENTRE_FILLET_RATIO = 1 / 13;
 // Contact compliance of the solid spindle by flat width over across flats, finite elements at D/s = 34/13. The pressure
 // crowds to the edges of the flat, the more the thinner the boss: fitted to the rows of other bosses within 0.9 %.
 export const SPINDLE_FACTORS = [0.555, 0.585, 0.621, 0.671, 0.743] as const;
-export const SPINDLE_BOSS_RATIO = 34 / 13;
+const SPINDLE_PLACES = [0, SPINDLE_FACTORS.length - 2] as const;
+/** Boss over across flats of those rows, to the power of -6. @internal */
+export const OF_ROWS = (13 / 34) ** 6;
 
 // Stiffness of the three-dimensional rows over that of the plane-stress fit: 2.2 % is the thickness seen in the thick slab,
 // the rest is fitted to the press rows.
@@ -60,8 +62,8 @@ export const THINNEST_BOSS_RATIO = 1.3;
 export const LEAST_CONTACT_MM = 1e-3;
 
 /** Holds a value within two bounds. @internal */
-export const clamp = (value: number, [low, high]: readonly [number, number]): number =>
-  Math.min(high, Math.max(low, value));
+export const clamp = (value: number, range: readonly [number, number]): number =>
+  Math.min(range[1], Math.max(range[0], value));
 
 /** What a collar of that length helps, as engaged length. @internal */
 export const effectiveCollar = (collarMm: number, acrossFlatsMm: number): number =>
@@ -85,22 +87,20 @@ export function plasticShare(
 export function fittedArmFactor(flatRatio: number, filletRatio: number, bossRatio: number): number {
   const beta = flatRatio - CENTRE_FLAT_RATIO;
   const r = filletRatio - CENTRE_FILLET_RATIO;
-  const [c0, c1, c2, c3, c4, c5, c6, c7, c8] = ARM_FIT;
-  return (
-    c0 + c1 * beta + c2 * beta ** 2 + c3 * r + (c4 * (1 + c5 * beta + c6 * beta ** 2 + c7 * r)) / (bossRatio ** 2 - c8)
-  );
+  const c = ARM_FIT;
+  const crowding = c[4] * (1 + c[5] * beta + c[6] * beta * beta + c[7] * r);
+  return c[0] + c[1] * beta + c[2] * beta * beta + c[3] * r + crowding / (bossRatio * bossRatio - c[8]);
 }
 
 /** Compliance factor of the solid spindle. @internal */
 export function fittedSpindleFactor(flatRatio: number, bossRatio: number): number {
   const beta = flatRatio - CENTRE_FLAT_RATIO;
   const place = flatRatio * 13 - 7;
-  const below = clamp(Math.floor(place), [0, SPINDLE_FACTORS.length - 2]);
+  const below = clamp(Math.floor(place), SPINDLE_PLACES);
   const from = SPINDLE_FACTORS[below] ?? 0;
   const to = SPINDLE_FACTORS[below + 1] ?? 0;
-  return (
-    from +
-    (place - below) * (to - from) +
-    (SPINDLE_FIT[0] + SPINDLE_FIT[1] * beta + SPINDLE_FIT[2] * beta ** 2) * (bossRatio ** -6 - SPINDLE_BOSS_RATIO ** -6)
-  );
+  const square = bossRatio * bossRatio;
+  const c = SPINDLE_FIT;
+  const crowding = c[0] + c[1] * beta + c[2] * beta * beta;
+  return from + (place - below) * (to - from) + crowding * (1 / (square * square * square) - OF_ROWS);
 }

@@ -3,12 +3,12 @@ import { falsePosition } from './false-position.ts';
 import {
   COLLAPSE_RATIO,
   clamp,
-  effectiveCollar,
   fitRange,
   fittedArmFactor,
   fittedSpindleFactor,
   LARGEST_RATIO,
   LEAST_CONTACT_MM,
+  LONGEST_COLLAR_RATIO,
   plasticShare,
   THICKNESS_FACTOR,
   THINNEST_BOSS_RATIO,
@@ -32,7 +32,7 @@ export interface ArmRow {
   boreCornerRadiusMm: Triple;
 }
 
-/** What the travel at one bound depends on. */
+/** What the travel at one bound depends on, the same for all rows. */
 interface Side {
   forceN: number;
   /** Four times the wedge and the slope of the faces: axial force over normal pressure, width and length. */
@@ -46,18 +46,6 @@ interface Side {
   /** Share of the travel that the error of the model leaves, and what the fourth power of the plasticity adds. */
   scale: number;
   plastic: number;
-  /** Filled for each row. */
-  bears: boolean;
-  bounded: boolean;
-  stopMm: number;
-  acrossFlatsMm: number;
-  flatWidthMm: number;
-  engagedLengthMm: number;
-  collarMm: number;
-  growthMm: number;
-  armFactor: number;
-  spindleFactor: number;
-  factor: number;
 }
 
 /** Judges row after row without making anything anew. @internal */
@@ -103,48 +91,68 @@ export function createRowJudge(
   const mouth = new Float64Array(3);
   const sides = [0, 1, 2].map((corner) => sideOf(spindle, pressing, corner as 0 | 1 | 2, tan)) as [Side, Side, Side];
 
-  const endGap = (corner: number): number => at(seat, corner) - at(intrusion, 2 - corner) - at(mouth, 2 - corner);
-  const shoulderGap = (corner: number): number =>
-    Math.min(at(shoulder, corner), at(flat, corner) + at(mouthChamfer, corner)) - at(mouth, 2 - corner);
-  const engaged = (corner: number, other: number): number =>
-    Math.min(
-      at(mouth, corner) - at(mouthChamfer, other) - at(chamfer, other),
-      at(bore, corner) - at(mouthChamfer, other),
-      at(flat, corner) - at(chamfer, other),
-      at(flat, corner) + at(bore, corner) - at(mouth, other),
-    );
-  const middle = (corner: number, other: number): number =>
-    at(endFlats, corner) +
-    (Math.max(at(chamfer, corner), at(mouth, corner) - at(bore, other)) +
-      Math.min(at(mouth, corner) - at(mouthChamfer, other), at(flat, corner))) *
-      tan;
-
-  function prepareSide(side: Side, corner: number): void {
+  const endGap = new Float64Array(3);
+  const shoulderGap = new Float64Array(3);
+  const engaged = new Float64Array(3);
+  const middle = new Float64Array(3);
+  /** Gaps, engaged length and across flats in its middle at one bound of each; the mouths have to be known. */
+  function place(corner: number): void {
     const other = 2 - corner;
-    side.stopMm = Math.max(0, Math.min(endGap(corner), shoulderGap(corner)));
-    const own = middle(corner, other);
-    const opposed = middle(other, corner);
+    const stands = at(mouth, corner);
+    const opposed = at(mouth, other);
+    const chamfered = at(mouthChamfer, other);
+    endGap[corner] = at(seat, corner) - at(intrusion, other) - opposed;
+    shoulderGap[corner] = Math.min(at(shoulder, corner), at(flat, corner) + at(mouthChamfer, corner)) - opposed;
+    engaged[corner] = Math.min(
+      stands - chamfered - at(chamfer, other),
+      at(bore, corner) - chamfered,
+      at(flat, corner) - at(chamfer, other),
+      at(flat, corner) + at(bore, corner) - opposed,
+    );
+    middle[corner] =
+      at(endFlats, corner) +
+      (Math.max(at(chamfer, corner), stands - at(bore, other)) + Math.min(stands - chamfered, at(flat, corner))) * tan;
+  }
+
+  // What is filled for each row, by the bound of the travel.
+  const bears = new Uint8Array(3);
+  const bounded = new Uint8Array(3);
+  const acrossFlats = new Float64Array(3);
+  const flatWidth = new Float64Array(3);
+  const engagedLength = new Float64Array(3);
+  const collars = new Float64Array(3);
+  const growth = new Float64Array(3);
+  const armFactor = new Float64Array(3);
+  const spindleFactor = new Float64Array(3);
+  const factor = new Float64Array(3);
+  const sizes = { acrossFlatsMm: 0, boreCornerRadiusMm: 0, engagedLengthMm: 0, collarMm: 0 };
+
+  function prepareSide(corner: number): void {
+    const side = sides[corner as 0 | 1 | 2];
+    const other = 2 - corner;
+    const own = at(middle, corner);
+    const opposed = at(middle, other);
     const s = Math.max(LEAST_CONTACT_MM, own);
     const width = widthOf(side.turnedSquare, own, opposed);
-    const length = engaged(other, corner);
-    side.bears = length > LEAST_CONTACT_MM && width > LEAST_CONTACT_MM;
-    side.bounded = side.bears;
-    if (!side.bears) return;
+    const length = at(engaged, other);
+    const touches = length > LEAST_CONTACT_MM && width > LEAST_CONTACT_MM;
+    bears[corner] = bounded[corner] = touches ? 1 : 0;
+    if (!touches) return;
     const ratio = at(boss, other) / s;
     const bossRatio = Math.max(ratio, THINNEST_BOSS_RATIO);
     const filletMm = at(fillet, other);
     const flatRatio = clamp(width / s, fitRange.flatRatio);
     const collar = Math.max(0, at(chamfer, other) + at(bore, other) - at(mouth, corner));
     const room = at(flat, other) + at(mouthChamfer, other) - at(mouth, corner);
-    side.acrossFlatsMm = s;
-    side.flatWidthMm = width;
-    side.engagedLengthMm = length;
-    side.collarMm = collar;
-    side.growthMm = Math.max(0, Math.min(collar, room));
-    side.armFactor = fittedArmFactor(flatRatio, clamp(filletMm / s, fitRange.filletRatio), bossRatio);
-    side.spindleFactor = fittedSpindleFactor(flatRatio, bossRatio);
-    side.factor = side.scale;
-    if (ratio < THINNEST_BOSS_RATIO) side.bounded = false;
+    acrossFlats[corner] = s;
+    flatWidth[corner] = width;
+    engagedLength[corner] = length;
+    collars[corner] = collar;
+    growth[corner] = Math.max(0, Math.min(collar, room));
+    armFactor[corner] = fittedArmFactor(flatRatio, clamp(filletMm / s, fitRange.filletRatio), bossRatio);
+    spindleFactor[corner] = fittedSpindleFactor(flatRatio, bossRatio);
+    factor[corner] = side.scale;
+    if (ratio < THINNEST_BOSS_RATIO) bounded[corner] = 0;
     if (side.strengthMPa === Number.POSITIVE_INFINITY) return;
     const pressure = ((side.forceN / side.wedge) * tan) / (width * length);
     sizes.acrossFlatsMm = s;
@@ -154,40 +162,72 @@ export function createRowJudge(
     const strained = pressure / side.strengthMPa;
     const widest = widthOf(side.widestTurnedSquare, opposed, own);
     const collapse = strained * plasticShare(sizes, bossRatio, widest);
-    if (strained / (bossRatio - 1) > COLLAPSE_RATIO || collapse > LARGEST_RATIO) side.bounded = false;
+    if (strained / (bossRatio - 1) > COLLAPSE_RATIO || collapse > LARGEST_RATIO) bounded[corner] = 0;
     const plasticity = Math.min(strained * plasticShare(sizes, bossRatio, width), LARGEST_RATIO);
-    side.factor *= 1 + side.plastic * plasticity ** 4;
+    factor[corner] = side.scale * (1 + side.plastic * plasticity ** 4);
   }
-  const sizes = { acrossFlatsMm: 0, boreCornerRadiusMm: 0, engagedLengthMm: 0, collarMm: 0 };
 
-  const nominalSpare = (placeMm: number): number => spare(sides[1], placeMm);
+  /** Where an arm that nothing holds back is stopped. */
+  const stopAt = (corner: number): number => Math.max(0, Math.min(at(endGap, corner), at(shoulderGap, corner)));
 
-  /** By how much the travel at a bound is past a place, but for a rising scale: only its sign counts. */
-  function past(side: Side, placeMm: number): number {
-    if (side.forceN === 0 || placeMm < 0) return -placeMm;
-    const stopped = side.bounded ? Number.NEGATIVE_INFINITY : side.stopMm - placeMm;
-    if (!side.bears) return Math.max(stopped, -placeMm);
-    return Math.max(stopped, spare(side, placeMm / side.factor));
+  // Numbers go in and out by this array: as arguments and results of calls they would each be put on the heap.
+  const asked = new Float64Array(2);
+  /** Elastic travel that the force gives at the stiffness of the place asked for, less that place; left in `asked[1]`. */
+  function spare(corner: number): void {
+    const side = sides[corner as 0 | 1 | 2];
+    const placeMm = at(asked, 0);
+    const growthMm = Math.min(placeMm, at(growth, corner));
+    const flatsMm = at(acrossFlats, corner);
+    const lengthMm = at(engagedLength, corner) + growthMm;
+    const freeMm = Math.max(0, at(collars, corner) - growthMm);
+    const fading = freeMm / (LONGEST_COLLAR_RATIO * flatsMm);
+    const helped = lengthMm / (lengthMm + freeMm / Math.sqrt(1 + fading * fading));
+    const give =
+      (flatsMm / 2000) *
+      ((at(armFactor, corner) * helped) / side.armModulus + at(spindleFactor, corner) / side.spindleModulus);
+    const stiffness = (side.wedge * at(flatWidth, corner) * lengthMm) / give / THICKNESS_FACTOR;
+    asked[1] = side.forceN / stiffness - placeMm;
   }
-  const travelPast = (corner: number, placeMm: number): number => {
-    const own = past(sides[1], placeMm);
-    if (corner === 1) return own;
-    const bound = past(sides[corner as 0 | 2], placeMm);
-    return corner === 0 ? Math.min(own, bound) : Math.max(own, bound);
+  const nominalSpare = (placeMm: number): number => {
+    asked[0] = placeMm;
+    spare(1);
+    return at(asked, 1);
   };
+
+  /** 1 where the travel at a bound is past a place, 0 where it ends there, -1 where it falls short. */
+  function past(corner: number, placeMm: number): number {
+    if (placeMm < 0) return 1;
+    let beyond = -placeMm;
+    if (sides[corner as 0 | 1 | 2].forceN !== 0) {
+      if (bears[corner] === 1) {
+        asked[0] = placeMm / at(factor, corner);
+        spare(corner);
+        beyond = at(asked, 1);
+      }
+      if (bounded[corner] === 0) beyond = Math.max(beyond, stopAt(corner) - placeMm);
+    }
+    return beyond > 0 ? 1 : beyond < 0 ? -1 : 0;
+  }
+  function travelPast(corner: number, placeMm: number): number {
+    const own = past(1, placeMm);
+    if (corner === 1) return own;
+    const bound = past(corner, placeMm);
+    return corner === 0 ? Math.min(own, bound) : Math.max(own, bound);
+  }
 
   return {
     prepare() {
       for (let corner = 0; corner < 3; corner++) {
         mouth[corner] = (at(acrossFlatsAtMouthMm, corner) - at(endFlats, 2 - corner)) / 2 / tan;
       }
-      for (let corner = 0; corner < 3; corner++) prepareSide(sides[corner as 0 | 1 | 2], corner);
+      for (let corner = 0; corner < 3; corner++) place(corner);
+      for (let corner = 0; corner < 3; corner++) prepareSide(corner);
     },
     verdictAt(corner) {
       const other = 2 - corner;
       if (at(mouth, corner) - at(mouthChamfer, other) - at(chamfer, other) <= 0) return CODE.noStart;
-      const end = endGap(other);
-      const wall = shoulderGap(other);
+      const end = at(endGap, other);
+      const wall = at(shoulderGap, other);
       const nearest = Math.min(end, wall);
       if (travelPast(corner, nearest) >= 0) return end <= wall ? CODE.bottoms : CODE.shoulder;
       const usable = Math.min(at(flat, other) - at(chamfer, corner), at(bore, other) - at(mouthChamfer, corner));
@@ -204,37 +244,23 @@ export function createRowJudge(
       return travelPast(corner, nearest - seatThresholds.clearGapMm.value) > 0 ? CODE.marginal : CODE.seats;
     },
     travelMm() {
-      const [, side] = sides;
-      if (side.forceN === 0) return 0;
-      const stop = side.bounded ? 0 : side.stopMm;
-      if (!side.bears) return stop;
-      const high = side.forceN / stiffness(side, 0);
-      const low = side.forceN / stiffness(side, side.growthMm);
-      const travel = low < high ? falsePosition(nominalSpare, low, high, 1e-15 * high) : high;
-      return Math.max(stop, travel * side.factor);
+      const { forceN } = sides[1];
+      if (forceN === 0) return 0;
+      const stop = bounded[1] === 0 ? stopAt(1) : 0;
+      if (bears[1] === 0) return stop;
+      const high = nominalSpare(0);
+      const grown = at(growth, 1);
+      const travel = falsePosition(nominalSpare, nominalSpare(grown) + grown, high, 1e-15 * high);
+      return Math.max(stop, travel * at(factor, 1));
     },
-    endGapMm: () => endGap(1),
-    shoulderGapMm: () => shoulderGap(1),
+    endGapMm: () => at(endGap, 1),
+    shoulderGapMm: () => at(shoulderGap, 1),
   };
 }
 
 /** Width that the turned corners leave of the square, from the larger and the smaller across flats of the limits. */
 const widthOf = (turnedSquare: number, largestMm: number, smallestMm: number): number =>
   Math.max(0, Math.min(Math.sqrt(Math.max(0, turnedSquare - largestMm ** 2)), smallestMm));
-
-/** Axial force for each mm of travel once the engaged length has grown. */
-function stiffness(side: Side, growthMm: number): number {
-  const lengthMm = side.engagedLengthMm + growthMm;
-  const collarMm = effectiveCollar(Math.max(0, side.collarMm - growthMm), side.acrossFlatsMm);
-  const give =
-    (side.acrossFlatsMm / 2000) *
-    ((side.armFactor * lengthMm) / (lengthMm + collarMm) / side.armModulus + side.spindleFactor / side.spindleModulus);
-  return (side.wedge * side.flatWidthMm * lengthMm) / give / THICKNESS_FACTOR;
-}
-
-/** Elastic travel that the force gives at the stiffness of a place, less that place: positive while the travel is past it. */
-const spare = (side: Side, placeMm: number): number =>
-  side.forceN / stiffness(side, Math.min(placeMm, side.growthMm)) - placeMm;
 
 function sideOf(
   spindle: Joint['spindle'],
@@ -259,16 +285,5 @@ function sideOf(
     widestTurnedSquare: spindle.cornerDiameterMm[own] ** 2,
     scale: [0.95, 1, 1.05][corner] ?? 1,
     plastic: corner === 2 ? 4 : 3,
-    bears: false,
-    bounded: false,
-    stopMm: 0,
-    acrossFlatsMm: 0,
-    flatWidthMm: 0,
-    engagedLengthMm: 0,
-    collarMm: 0,
-    growthMm: 0,
-    armFactor: 0,
-    spindleFactor: 0,
-    factor: 1,
   };
 }

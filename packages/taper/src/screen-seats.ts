@@ -113,8 +113,9 @@ export function screenSeats(input: ScreenSeatsInput): ScreenedSeats {
   const shoulderGapMm = new Float64Array(travelMm.length);
   for (let index = 0; index < rows; index++) {
     const state = read(index);
-    let [code, low, high] = [REFUSED, REFUSED, REFUSED];
-    if (state === 'unknown') code = low = high = CODE.unknown;
+    let code: number = state === 'unknown' ? CODE.unknown : REFUSED;
+    let low = code;
+    let high = code;
     if (state === 'known') {
       judge.prepare();
       low = judge.verdictAt(0);

@@ -10,8 +10,8 @@ import {
   LEAST_CONTACT_MM,
   LOCAL_SHARE,
   LONGEST_COLLAR_RATIO,
+  OF_ROWS,
   plain,
-  SPINDLE_BOSS_RATIO,
   SPINDLE_FACTORS,
   SPINDLE_FIT,
   THICKNESS_FACTOR,
@@ -314,7 +314,7 @@ function spindleFactorOf(flatRatio: Term, beta: Term, bossRatio: Term): Term {
     rise = choose(isPast, (SPINDLE_FACTORS[step + 1] ?? 0) - here, rise);
   }
   const [c0, c1, c2] = SPINDLE_FIT;
-  const boss = minus(over(1, times(square(bossRatio), square(square(bossRatio)))), SPINDLE_BOSS_RATIO ** -6);
+  const boss = minus(over(1, times(square(bossRatio), square(square(bossRatio)))), OF_ROWS);
   const crowd = plus(plus(c0, times(c1, beta)), times(c2, square(beta)));
   return plus(plus(from, times(minus(place, below), rise)), times(crowd, boss));
 }
