@@ -1,5 +1,5 @@
 import { type ActionId, listActions } from '@spindlewright/diagnosis';
-import type { Job, Rates } from './job.ts';
+import type { Amount, Job, Rates } from './job.ts';
 import type { Section } from './sheet.ts';
 
 /** What the work on this side comes to by the shop's own figures. */
@@ -13,11 +13,11 @@ export interface CostPart {
   /** Minutes of the checks that come before it. */
   checkMinutes: number;
   /** Work, in `unit`; absent without the minutes. */
-  work?: { value: number; unit: string };
+  work?: Amount;
   /** Part, in `unit`; absent where the action needs none or the shop states no price for it. */
-  part?: { value: number; unit: string };
+  part?: Amount;
   /** Everything that is known, in `unit`. */
-  total: { value: number; unit: string };
+  total: Amount;
   /** What is left out because the shop states no figure for it. */
   missing: readonly string[];
 }
@@ -62,7 +62,7 @@ function priceOf({ parts = [] }: Rates, needed: string): number | undefined {
 /** The section with minutes and costs. @internal */
 export function costSection(cost: CostPart | undefined, actionWords: string): Section[] {
   if (cost === undefined) return [];
-  const money = (amount: { value: number; unit: string } | undefined): string =>
+  const money = (amount: Amount | undefined): string =>
     amount === undefined ? 'not given' : `${amount.value.toFixed(2)} ${amount.unit}`;
   const left = cost.missing.length === 0 ? '' : ` Not in it, since no figure was given: ${cost.missing.join(', ')}.`;
   return [

@@ -9,6 +9,7 @@ export { createFitChecker, type FitAnswer, type FitChecker } from './create-fit-
 export { jobDefaults } from './defaults.ts';
 export type { DiagnosisPart } from './diagnosis-part.ts';
 export type {
+  Amount,
   ArmReadings,
   BarReadings,
   CandidateArm,
@@ -20,6 +21,7 @@ export type {
   Job,
   JobChange,
   JobInterface,
+  PartPrice,
   Rates,
   Reading,
   SideFindings,
@@ -27,6 +29,7 @@ export type {
   SplineReadings,
   TrialFitReadings,
   WhatIf,
+  WorkMinutes,
   Wrench,
 } from './job.ts';
 export type { FasteningPlan, JointPart, NotHere } from './joint-part.ts';

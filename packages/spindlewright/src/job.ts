@@ -186,6 +186,28 @@ export interface CandidateArm {
   trialFit?: TrialFitReadings;
 }
 
+/** An amount of money. */
+export interface Amount {
+  /** How much, in `unit`. */
+  value: number;
+  /** Currency. */
+  unit: string;
+}
+
+/** Minutes that a shop reckons for an action. */
+export interface WorkMinutes {
+  /** The action. */
+  action: ActionId;
+  /** Minutes of work, at least 0. */
+  minutes: number;
+}
+
+/** What a part costs at a shop. */
+export interface PartPrice extends Amount {
+  /** The part. */
+  part: 'arm' | 'spindle' | 'fixing' | 'bearing';
+}
+
 /** What the shop charges; nothing of it is guessed. */
 export interface Rates {
   /** Currency, as the shop names it, such as `EUR`. */
@@ -193,9 +215,9 @@ export interface Rates {
   /** Charge for a minute of work, in `unit`. */
   chargePerMinute: number;
   /** Minutes that the shop reckons for an action. */
-  work?: readonly { action: ActionId; minutes: number }[];
+  work?: readonly WorkMinutes[];
   /** Prices of parts, in `unit`. */
-  parts?: readonly { part: 'arm' | 'spindle' | 'fixing' | 'bearing'; value: number; unit: string }[];
+  parts?: readonly PartPrice[];
 }
 
 /** Fields that take the place of those of the job; each as a whole. */

@@ -1,6 +1,6 @@
 import type { MateResult } from '@spindlewright/interfaces';
 import type { Limits } from '@spindlewright/quantity';
-import type { SeatPrediction } from '@spindlewright/taper';
+import type { SeatPrediction, VerdictShare } from '@spindlewright/taper';
 
 /** How the seat is known, best first. */
 export type SeatBasis = 'trial-fit' | 'readings' | 'published-set';
@@ -66,7 +66,7 @@ export interface PressPlan {
 /** How likely the leading way makes each verdict, beside its worst case. */
 export interface SeatChances {
   /** Share of the samples that come to each verdict, 0 to 1; those that none comes to are left out. */
-  verdicts: readonly { verdict: SeatPrediction['verdict']; probability: number }[];
+  verdicts: readonly VerdictShare[];
   /** Number of samples. */
   samples: number;
   /** Seed that they follow from. */
