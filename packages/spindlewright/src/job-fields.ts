@@ -76,7 +76,17 @@ const measurements: FieldSpec = {
 
 /** Fields that a change may replace, as a whole. */
 const CHANGEABLE = [
-  ...['interface', 'spindle', 'arm', 'trialFit', 'flats', 'clamp', 'spline', 'cotter', 'faceTeeth', 'bar', 'fixing'],
+  'interface',
+  'spindle',
+  'arm',
+  'trialFit',
+  'flats',
+  'clamp',
+  'spline',
+  'cotter',
+  'faceTeeth',
+  'bar',
+  'fixing',
   'partMakerTorqueNm',
 ];
 

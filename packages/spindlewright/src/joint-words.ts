@@ -10,7 +10,8 @@ export function jointWords(joint: JointId): Messages {
     family === 'through-spindle' &&
     listInterfaces().some(({ id }) => id === joint) &&
     getInterface(joint).drawnTight.by === 'pinch-bolts';
-  return { ...english, ...(family.startsWith('spline-') ? SPLINES : {}), ...OWN[family], ...(pinched ? PINCHED : {}) };
+  const splined = family.startsWith('spline-') || family === 'through-spindle';
+  return { ...english, ...(splined ? SPLINES : {}), ...OWN[family], ...(pinched ? PINCHED : {}) };
 }
 
 const SPLINES: Messages = {
@@ -33,7 +34,6 @@ const SPLINES: Messages = {
 
 const OWN: Readonly<Partial<Record<FamilyId, Messages>>> = {
   'through-spindle': {
-    ...SPLINES,
     'outcome-shoulder-gap-clear': 'There is a gap between the arm and the bearing',
     'outcome-shoulder-gap-touching': 'The arm lies against the bearing',
     'condition-too-little-engagement': 'the arm is not far enough on its spindle',
