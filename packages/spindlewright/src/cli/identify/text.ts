@@ -34,7 +34,7 @@ export function identificationText({ part, input }: PartReadings, result: Identi
     ...(rest === 0 ? [] : [`             ${rest} more, each under 1 %`]),
     '',
     'the next reading',
-    ...wrapped(next.message, undefined, '  '),
+    ...wrapped(sentence(next.message), undefined, '  '),
     '',
     ...findingLines([...findings, ...cautions] as Finding[]),
     '',
@@ -42,6 +42,10 @@ export function identificationText({ part, input }: PartReadings, result: Identi
     '',
   ].join('\n');
 }
+
+/** The heading says already that it is the next one. */
+const sentence = (message: string): string =>
+  message.replace(/^Next: (.)/, (_all, letter: string) => letter.toUpperCase());
 
 /** No answer is certain, so none is rounded to 0 or 100. */
 function chance(probability: number): string {

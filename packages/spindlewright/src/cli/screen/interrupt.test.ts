@@ -16,7 +16,7 @@ const rowsFrom = (start: number): string =>
     return `${JSON.stringify({ partId: `A"${id}`, kind: 'arm', interface: INTERFACES[id % 5], side: 'drive' })}\n`;
   }).join('');
 
-/** Runs the real command on rows that do not end, and presses Ctrl-C once a megabyte of answers has come. */
+/** Runs the real command on rows that do not end, and presses Ctrl-C once a quarter of a megabyte of answers has come. */
 function interrupted(format: string): Promise<{ code: number | null; out: string; err: string }> {
   return new Promise((resolve, reject) => {
     const args = ['screen', '--need', need, '--form', 'ndjson', '--format', format];
@@ -39,7 +39,7 @@ function interrupted(format: string): Promise<{ code: number | null; out: string
     let err = '';
     child.stdout.setEncoding('utf8').on('data', (text: string) => {
       out += text;
-      if (out.length > 1 << 20 && open) {
+      if (out.length > 1 << 18 && open) {
         open = false;
         child.kill('SIGINT');
       }
