@@ -1,6 +1,6 @@
 import type { InterfaceRecord, MateResult } from '@spindlewright/interfaces';
-import type { Limits } from '@spindlewright/quantity';
-import type { Job } from './job.ts';
+import { hardLimits, type Limits } from '@spindlewright/quantity';
+import type { Job, Reading } from './job.ts';
 import type { JointPart } from './joint-part.ts';
 import { mateState, mateWords } from './mate-decision.ts';
 import type { PlanMode } from './plan-mode.ts';
@@ -118,7 +118,12 @@ function figureRows({ clamp, spline, cotter, faceTeeth, bar }: JointPart): strin
 }
 
 /** How it is fastened, and when to look again. @internal */
-export function fastenSections({ fastening }: JointPart, record: InterfaceRecord, mode: PlanMode): Section[] {
+export function fastenSections(
+  { fastening }: JointPart,
+  record: InterfaceRecord,
+  mode: PlanMode,
+  forceToStopN: Reading | undefined,
+): Section[] {
   const lead =
     fastening.by === 'none'
       ? undefined
@@ -133,7 +138,10 @@ export function fastenSections({ fastening }: JointPart, record: InterfaceRecord
           preloadDrawing({
             preloadN,
             title: `Preload of ${fastening.by === 'pinch-bolts' ? 'one pinch bolt' : 'the bolt'} at ${torqueWords(Math.round(torqueNm.nominal * 10) / 10)} Nm`,
-            marks: [],
+            marks:
+              forceToStopN === undefined
+                ? []
+                : [{ label: 'brings the arm onto its stop, at most', forceN: hardLimits(forceToStopN).upper }],
           }),
         ];
   return [

@@ -74,6 +74,8 @@ figure{margin:0}
 #both-sides>*{grid-column:1}#both-sides>h2{grid-column:1/-1}
 #both-sides>.drawings{grid-column:2;grid-row:2/span 4;align-self:start}
 #both-sides .findings{columns:1}
+#what-if,#cost,#holds,#mate,#re-check{break-inside:avoid}
+#diagnosis td{white-space:nowrap}
 #diagnosis{display:grid;grid-template-columns:1.15fr 1fr;column-gap:6mm;align-content:start}
 #diagnosis>h2,#diagnosis>.findings{grid-column:1/-1}
 #cautions ul{columns:2;column-gap:6mm}

@@ -83,7 +83,7 @@ export function workJoint(job: Job): JobSheet {
     ...buySection(job, diagnosis, records, { seat: pair?.state === 'does-not-fit', bolt: problems }),
     ...(asksForPair ? mateSection(job, mate) : []),
     ...candidatesSection(candidates, false),
-    ...(leftAlone ? [] : [...fastenSections(part, spindle, mode), ...holdsSection(part)]),
+    ...(leftAlone ? [] : [...fastenSections(part, spindle, mode, job.spline?.forceToStopN), ...holdsSection(part)]),
     ...(findings.length === 0
       ? []
       : [{ id: 'findings', title: 'What else there is to know', blocks: [{ kind: 'findings' as const, findings }] }]),
