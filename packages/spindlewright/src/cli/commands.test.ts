@@ -128,6 +128,7 @@ describe.each(VERBS.map(({ name, examples }) => ({ name, examples })))('the help
 
 describe.each([
   ['the guide', GUIDE],
+  ['the guide for a shop', text('docs/guides/shop.md')],
   ['the README of the package', README],
 ])('%s', (_name, page) => {
   const blocks = blocksOf(page);
@@ -148,7 +149,7 @@ describe.each([
         const command = commandOf(line);
         const { code, out, err } = await run(command);
         expect(`${line}: ${code}${code === command.code ? '' : err}`).toBe(`${line}: ${command.code}`);
-        printed.push(...out.split('\n'));
+        printed.push(...out.split('\n'), ...err.split('\n'));
       }
       let from = 0;
       for (const line of shown.filter((one) => one !== '...')) {

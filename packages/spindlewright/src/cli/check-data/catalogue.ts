@@ -50,6 +50,7 @@ export async function catalogueReport(
     if (!(error instanceof CatalogueRefusal)) throw error;
     add({ path: '', received: 'a catalogue that cannot be read', allowed: error.message });
   }
+  if (rowCount === 0 && faultCount === 0) add({ path: '', received: 'no row', allowed: 'a catalogue with rows' });
   for (const column of own === undefined || rowCount === 0 ? [] : columnsOf(own)) {
     if (columns.has(column)) continue;
     const known = [...columns].slice(0, 30).join(', ');

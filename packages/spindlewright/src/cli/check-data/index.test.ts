@@ -149,6 +149,11 @@ describe('check-data', () => {
     expect((await report(path, '--rows', '1', '--mapping', join(folder, 'mapping.json'))).code).toBe(0);
   });
 
+  it('takes a catalogue without rows for faulty', async () => {
+    expect((await check(file('none.ndjson', '\n\n'))).out).toContain('no row');
+    expect((await check(file('empty.csv', ''))).code).toBe(2);
+  });
+
   it('shows faults alike once, with their lines', async () => {
     const rows = `SKU\n${'x\n'.repeat(150)}`;
     const { out } = await check(file('many.csv', rows));

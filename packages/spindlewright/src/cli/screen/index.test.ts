@@ -169,6 +169,12 @@ describe('runScreen', () => {
     expect(result.out).toBe('');
   });
 
+  it('says what to do when no row could be used for want of a mapping', async () => {
+    const shop = file('i.csv', 'SKU;Taper\nK1;JIS\nK2;ISO\n');
+    expect((await screen(['--need', need, shop])).err).toContain('screen --draft-mapping');
+    expect((await screen(['--need', need, shop, '--quiet'])).err).toBe('');
+  });
+
   it('helps', async () => {
     const { code, out } = await screen(['--help']);
     expect(code).toBe(0);

@@ -260,6 +260,9 @@ async function run({ own, need, top, format, values, form, io }: Work): Promise<
     if (ended !== undefined) await ended;
     await output.finish();
     if (!values.quiet && (format !== 'text' || out !== undefined)) io.stderr.write(summaryText(summary, best));
+    if (!values.quiet && values.mapping === undefined && rows > 0 && summary.refusedCount === rows) {
+      io.stderr.write(NO_MAPPING);
+    }
     return 0;
   } catch (error) {
     progress?.clear();
@@ -270,6 +273,11 @@ async function run({ own, need, top, format, values, form, io }: Work): Promise<
     stop();
   }
 }
+
+const NO_MAPPING = `
+Every row was refused, and there is no mapping: without one the columns are taken to have our own names.
+Let a first one be drafted: spindlewright screen --draft-mapping CATALOGUE --out mapping.json
+`;
 
 const MOST_DRAFT_ROWS = 20_000;
 
