@@ -80,6 +80,7 @@ export default defineConfig({
             { text: 'A diagnosis, and what it rests on', link: '/guides/diagnosis' },
             { text: 'The command line', link: '/guides/command-line' },
             { text: 'For a shop', link: '/guides/shop' },
+            { text: 'Many arms at once', link: '/guides/columns' },
             { text: 'Adding a record', link: '/guides/adding-a-record' },
           ],
         },

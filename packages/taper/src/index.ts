@@ -25,7 +25,7 @@ export { type NeededPreload, preloadFor } from './preload-for.ts';
 export { type PressFit, pressFit } from './press-fit.ts';
 export { type PullerTurns, pullerTurns } from './puller-turns.ts';
 export { type RetighteningCycle, type RetighteningPath, retighteningPath } from './retightening-path.ts';
-export { type ScreenedSeats, type ScreenSeatsInput, screenSeats } from './screen-seats.ts';
+export { type ScreenedSeats, type ScreenSeatsInput, type ScreenSpindle, screenSeats } from './screen-seats.ts';
 export type { Seat, SeatPrediction, SeatSensitivity, SeatVerdict } from './seat.ts';
 export {
   type LengthShare,

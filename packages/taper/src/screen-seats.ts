@@ -5,10 +5,16 @@ import { CODE, createRowJudge } from './screen-row.ts';
 import type { SeatVerdict } from './seat.ts';
 import { faceAngleSpec, type Pressing, pressingSpec, type SpindleShape, spindleSpec } from './shapes.ts';
 
+/** A spindle end whose face angle is exact, and that of every arm. */
+export interface ScreenSpindle extends Omit<SpindleShape<LimitsInput>, 'faceAngleDeg'> {
+  /** Angle of each face against the axis, of spindle and arms; 0.2 to 10 deg (trade: 2). */
+  faceAngleDeg: number;
+}
+
 /** One spindle, many arms. */
 export interface ScreenSeatsInput {
-  /** Shape of the spindle end; its face angle has to be exact and is that of every arm. */
-  spindle: Omit<SpindleShape<LimitsInput>, 'faceAngleDeg'> & { faceAngleDeg: number };
+  /** Shape of the spindle end. */
+  spindle: ScreenSpindle;
   /** Sizes of the arms, a column each. */
   arms: ArmColumns;
   /** What presses the arms on; without it the verdict is that of the hand fit. */

@@ -1,14 +1,15 @@
 import { checkInput, DomainError, type LimitsInput } from '@spindlewright/quantity';
 import { resolveJoint, resolvePressing } from './joint.ts';
-import { faceAngleSpec, type Pressing, pressingSpec, type SpindleShape, spindleSpec } from './shapes.ts';
+import type { ScreenSpindle } from './screen-seats.ts';
+import { faceAngleSpec, type Pressing, pressingSpec, spindleSpec } from './shapes.ts';
 import { type ArmSources, readSources } from './sql-arms.ts';
 import { verdictSteps } from './sql-seat.ts';
 import { createNames } from './sql-terms.ts';
 
 /** One spindle, and where the sizes of the arms stand in a table. */
 export interface SeatVerdictSqlInput {
-  /** Shape of the spindle end; its face angle has to be exact and is that of every arm. */
-  spindle: Omit<SpindleShape<LimitsInput>, 'faceAngleDeg'> & { faceAngleDeg: number };
+  /** Shape of the spindle end. */
+  spindle: ScreenSpindle;
   /** Where each size of the arms stands. */
   arms: ArmSources;
   /** What presses the arms on; without it the verdict is that of the hand fit. */

@@ -1,5 +1,5 @@
 import { checkInput, DomainError, type FieldSpec, type LimitsInput } from '@spindlewright/quantity';
-import { OPTIONAL_SIZES } from './arm-columns.ts';
+import { type ArmColumns, OPTIONAL_SIZES } from './arm-columns.ts';
 import { exactly } from './interval.ts';
 import type { ArmRow } from './screen-row.ts';
 import { armSpec } from './shapes.ts';
@@ -12,7 +12,7 @@ export type ArmSource =
   | { lower: string; nominal: string; upper: string };
 
 /** Where the sizes of many arms stand, in mm. */
-export interface ArmSources extends Partial<Record<keyof ArmRow, ArmSource>> {
+export interface ArmSources extends Partial<Record<keyof ArmColumns, ArmSource>> {
   /** Across flats of the bore at its inner face; above 0 to 60 mm. */
   acrossFlatsAtMouthMm: ArmSource;
   /** Length of the bore; above 0 to 100 mm. */
