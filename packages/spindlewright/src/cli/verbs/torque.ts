@@ -95,7 +95,7 @@ export const torqueVerb: Verb = {
     { about: 'a crank bolt, greased', command: 'torque --target "40 Nm" --thread M8x1 --lubrication lubricated' },
     {
       about: 'a wrench in inch-pounds that ends too low: which extension reaches',
-      command: 'torque --target "40 Nm" --thread M8x1 --unit lbf.in --scale 60..300 --wrench "250 mm"',
+      command: 'torque --target "40 Nm" --thread M8x1 --unit lbf.in --scale 60..300 --wrench "300 mm"',
     },
     {
       about: 'the extension at hand',
