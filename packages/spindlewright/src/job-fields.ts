@@ -3,7 +3,9 @@ import type { FieldSpec, FieldSpecs } from '@spindlewright/quantity';
 
 const length = (max: number): FieldSpec => ({ type: 'measurand', unit: 'mm', above: 0, max, optional: true });
 const depth = (max: number): FieldSpec => ({ type: 'measurand', unit: 'mm', min: 0, max, optional: true });
-const needed = (max: number): FieldSpec => ({ type: 'measurand', unit: 'mm', above: 0, max });
+// Narrower than the models' own domains, so that the error of a reading stays inside them.
+const needed = (max: number): FieldSpec => ({ type: 'measurand', unit: 'mm', min: 0.1, max });
+const wanted = (max: number): FieldSpec => ({ ...needed(max), optional: true });
 const angle: FieldSpec = { type: 'measurand', unit: 'deg', min: 0.5, max: 5, optional: true };
 
 const flats: FieldSpec = {
@@ -155,12 +157,12 @@ const ownFields = (): FieldSpecs => ({
     type: 'object',
     optional: true,
     fields: {
-      slotGapMm: { type: 'measurand', unit: 'mm', min: -10, max: 20, optional: true },
+      slotGapMm: { type: 'measurand', unit: 'mm', min: -9, max: 19, optional: true },
       axialPlayMm: depth(10),
       boltCount: { type: 'number', unit: 'bolts', min: 1, max: 6, optional: true },
-      clampWidthMm: length(100),
-      hingeToBoltMm: length(200),
-      hingeToAxisMm: length(200),
+      clampWidthMm: wanted(90),
+      hingeToBoltMm: wanted(190),
+      hingeToAxisMm: wanted(190),
       safetyCatch: { type: 'choice', values: ['engaged', 'not-engaged', 'none', 'unknown'], optional: true },
     },
   },
@@ -168,8 +170,9 @@ const ownFields = (): FieldSpecs => ({
     type: 'object',
     optional: true,
     fields: {
-      forceToStopN: { type: 'measurand', unit: 'N', above: 0, max: 200_000, optional: true },
-      gapAtStopMm: depth(20),
+      forceToStopN: { type: 'measurand', unit: 'N', min: 1, max: 200_000, optional: true },
+      gapByHandMm: depth(19),
+      gapAtTorqueMm: depth(19),
     },
   },
   cotter: {
@@ -177,10 +180,10 @@ const ownFields = (): FieldSpecs => ({
     optional: true,
     fields: {
       pressForceN: { type: 'measurand', unit: 'N', min: 0, max: 100_000 },
-      flatAngleDeg: { type: 'measurand', unit: 'deg', above: 0, max: 20 },
-      flatLengthMm: needed(50),
-      flatWidthMm: needed(50),
-      axisToFlatMm: needed(50),
+      flatAngleDeg: { type: 'measurand', unit: 'deg', min: 0.1, max: 20 },
+      flatLengthMm: needed(45),
+      flatWidthMm: needed(45),
+      axisToFlatMm: needed(45),
       sameWayRound: { type: 'flag', optional: true },
     },
   },
@@ -189,7 +192,7 @@ const ownFields = (): FieldSpecs => ({
     optional: true,
     fields: {
       flankAngleDeg: { type: 'measurand', unit: 'deg', min: 1, max: 60 },
-      outerDiameterMm: needed(200),
+      outerDiameterMm: needed(190),
       innerDiameterMm: { type: 'measurand', unit: 'mm', min: 0, max: 200 },
     },
   },
@@ -199,7 +202,7 @@ const ownFields = (): FieldSpecs => ({
     fields: {
       crankLengthMm: { type: 'measurand', unit: 'mm', min: 50, max: 300 },
       overhangMm: { type: 'measurand', unit: 'mm', min: 0, max: 300 },
-      barDiameterMm: needed(100),
+      barDiameterMm: needed(90),
       yieldStrengthMPa: { type: 'measurand', unit: 'MPa', min: 1, max: 5000, optional: true },
     },
   },

@@ -96,8 +96,10 @@ export interface ClampReadings {
 export interface SplineReadings {
   /** Axial force that brings the arm onto its stop, as the part maker states it, N. */
   forceToStopN?: Reading;
+  /** Gap between the arm, pushed on by hand, and its stop, mm. */
+  gapByHandMm?: Reading;
   /** Gap left at the stop with the bolt at torque, mm; 0 = home. */
-  gapAtStopMm?: Reading;
+  gapAtTorqueMm?: Reading;
 }
 
 /** What was read on a cotter and its flat. */

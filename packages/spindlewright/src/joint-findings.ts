@@ -9,7 +9,7 @@ export function readingFindings({ clamp, spline }: Job): Finding[] {
     findings.push(createFinding({ code, severity: 'stop', template: messages[code], values, path }));
   };
   if (clamp?.safetyCatch === 'not-engaged') say('safety-catch-open', {}, 'clamp.safetyCatch');
-  const gap = spline?.gapAtStopMm === undefined ? undefined : hardLimits(spline.gapAtStopMm);
-  if (gap !== undefined && gap.lower > 0) say('arm-not-home', { gapMm: gap.nominal }, 'spline.gapAtStopMm');
+  const gap = spline?.gapAtTorqueMm === undefined ? undefined : hardLimits(spline.gapAtTorqueMm);
+  if (gap !== undefined && gap.lower > 0) say('arm-not-home', { gapMm: gap.nominal }, 'spline.gapAtTorqueMm');
   return findings;
 }

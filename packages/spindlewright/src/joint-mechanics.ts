@@ -19,6 +19,9 @@ const NOTHING = { part: {}, findings: [], taken: [] } as const;
 
 /** Works the mechanics of the joint as far as its readings go. @internal */
 export function jointMechanics(job: Job, record: InterfaceRecord, plan: Omit<FasteningPlan, 'steps'>): Mechanics {
+  const { preloadN } = plan;
+  const most = record.family === 'through-spindle' ? MOST_PINCHED_N : MOST_N;
+  if (preloadN !== undefined && preloadN.upper > most) return { ...NOTHING, notWorked: TOO_MUCH };
   switch (record.family) {
     case 'through-spindle':
       return record.drawnTight.by === 'pinch-bolts' ? clampOf(job, record, plan) : NO_MODEL_OF_BOLT;
@@ -37,6 +40,11 @@ export function jointMechanics(job: Job, record: InterfaceRecord, plan: Omit<Fas
       };
   }
 }
+
+/** Ends of the domains of the models, N. */
+const MOST_PINCHED_N = 100_000;
+const MOST_N = 200_000;
+const TOO_MUCH = 'the preload at this torque lies beyond what the model is made for: look torque and thread up again';
 
 const NO_MODEL_OF_BOLT: Mechanics = {
   ...NOTHING,
@@ -101,6 +109,9 @@ function splineOf(
   const worked = splinePress({
     axialForceN: preloadN,
     forceToStopN: spline.forceToStopN,
+    ...(spline.gapByHandMm === undefined
+      ? {}
+      : { gapAtStopMm: withReadingError(spline.gapByHandMm, jobDefaults.depthReading, 'zero') }),
     friction: limitsOf(clampFriction),
     taperPerSideDeg: limitsOf(taperPerSideDeg),
     splineCount: splineCount.value,

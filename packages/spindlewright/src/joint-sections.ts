@@ -83,6 +83,7 @@ function figureRows({ clamp, spline, cotter, faceTeeth, bar }: JointPart): strin
   if (spline !== undefined) {
     return [
       ['home on its stop', yes(spline.home)],
+      ...(spline.travelMm === null ? [] : [['travel from the fit by hand', limitsWords(spline.travelMm, 'mm')]]),
       ['force that the stop takes', force(spline.stopForceN)],
       ['pressure on a flank from the press', pressure(spline.contactPressureMPa)],
       ['torque that the splines bear', moment(spline.torqueCapacityNm)],

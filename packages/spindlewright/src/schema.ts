@@ -92,7 +92,11 @@ const jointReadings = {
     })
     .exactOptional(),
   spline: z
-    .strictObject({ forceToStopN: reading.exactOptional(), gapAtStopMm: reading.exactOptional() })
+    .strictObject({
+      forceToStopN: reading.exactOptional(),
+      gapByHandMm: reading.exactOptional(),
+      gapAtTorqueMm: reading.exactOptional(),
+    })
     .exactOptional(),
   cotter: z
     .strictObject({

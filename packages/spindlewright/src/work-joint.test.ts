@@ -103,7 +103,7 @@ describe('arm and spindle by their interfaces', () => {
 
 describe('a splined arm', () => {
   it('that stands off its stop at torque is not ridden, and not pulled home', () => {
-    const sheet = workJob(jobAt('spline-10', { spline: { gapAtStopMm: 0.4 } }));
+    const sheet = workJob(jobAt('spline-10', { spline: { gapAtTorqueMm: 0.4 } }));
     expect(codes(sheet)).toContain('arm-not-home');
     expect(sheet.doNotRide).toBe(true);
     expect(sheet.headline).toMatch(/more torque/);
@@ -161,6 +161,40 @@ describe('the bearings of a crank that is fastened by what sets them', () => {
     const sheet = workJob(jobAt(id, { observations }));
     expect(sheet.diagnosis?.result.action).toBe('service-bearing');
     expect(sheet.sections.some((section) => section.id === 'tighten')).toBe(true);
+  });
+});
+
+describe('odd but possible jobs', () => {
+  it.each([
+    ['through-spindle-24', { fixing: { thread: 'M6x1', lubrication: 'lubricated' } }],
+    ['face-spline', { faceTeeth: { flankAngleDeg: 30, outerDiameterMm: 25, innerDiameterMm: 15 } }],
+    ['spline-10', { spline: { forceToStopN: 12_000, gapByHandMm: 0.5 } }],
+    [
+      'cottered-inch',
+      { cotter: { pressForceN: 9000, flatAngleDeg: 6, flatLengthMm: 45, flatWidthMm: 45, axisToFlatMm: 0.1 } },
+    ],
+    ['through-spindle-30', { clamp: { slotGapMm: 19, clampWidthMm: 90, hingeToBoltMm: 190, hingeToAxisMm: 0.1 } }],
+    ['one-piece', { bar: { crankLengthMm: 300, overhangMm: 0, barDiameterMm: 0.1 } }],
+  ] as const)('%s is worked at any torque in the domain', (id, more) => {
+    const fixing = { thread: id === 'face-spline' ? 'M4' : 'M6x1', lubrication: 'lubricated' } as const;
+    for (const partMakerTorqueNm of [0.001, 12, 120]) {
+      expect(workJob(jobAt(id, { fixing, ...more, partMakerTorqueNm })).sections.length).toBeGreaterThan(3);
+    }
+  });
+
+  it('a preload beyond the model is named and not worked', () => {
+    const sheet = workJob(jobAt('through-spindle-24', { partMakerTorqueNm: 120 }));
+    expect(sheet.joint?.clamp).toBeUndefined();
+    expect(sheet.joint?.notHere.map(({ why }) => why).join()).toMatch(/beyond what the model is made for/);
+    expect(codes(sheet)).toContain('torque-far-from-trade');
+  });
+
+  // Statics of an even stiffness: 12 kN close 0.5 mm, so with more than that the arm has travelled 0.5 mm and is home.
+  it('the gap by hand gives the travel of a splined arm', () => {
+    const spline = { forceToStopN: 12_000, gapByHandMm: { lower: 0.5, nominal: 0.5, upper: 0.5 } };
+    const sheet = workJob(jobAt('spline-10', { spline, partMakerTorqueNm: 50 }));
+    expect(sheet.joint?.spline?.travelMm?.nominal).toBeCloseTo(0.5, 9);
+    expect(renderText(sheet)).toMatch(/travel from the fit by hand\s+0\.5 mm/);
   });
 });
 
