@@ -43,6 +43,15 @@ describe('preloadDistribution', () => {
     expect(Math.abs(half.standardDeviationN / expected - 1)).toBeLessThan(0.011);
   });
 
+  it('gives every sample back when asked, and the same distribution', () => {
+    const { keptN = [], ...kept } = preloadDistribution({ ...input, samples: 1001, keepSamples: true });
+    expect(kept).toEqual(preloadDistribution({ ...input, samples: 1001 }));
+    expect(keptN).toHaveLength(1001);
+    // The middle of an odd number of samples is one of them; in the order drawn they do not rise.
+    expect([...keptN].sort((a, b) => a - b)[500]).toBe(kept.quantiles[2]?.preloadN);
+    expect(keptN.some((preloadN, index) => preloadN < (keptN[index - 1] ?? 0))).toBe(true);
+  });
+
   it('spreads readings as a normal distribution cut at 3 u, and the tool evenly', () => {
     const exact = { ...input, threadFriction: 0.12, bearingFriction: 0.12 };
     const perNm = preloadAt(1, 0.12, 0.12);

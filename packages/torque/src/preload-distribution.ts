@@ -28,6 +28,8 @@ export interface PreloadDistributionInput extends PreloadRangeInput {
   correlation?: readonly FrictionCorrelation[];
   /** Preloads in N for which the probability to stay below is wanted. */
   belowN?: readonly number[];
+  /** True to get every sample back. */
+  keepSamples?: boolean;
 }
 
 /** A preload and the share of the distribution below it. */
@@ -52,6 +54,8 @@ export interface PreloadDistribution {
   below: PreloadShare[];
   /** Probability that the bolt yields, 0 to 1; absent when no strength was given. */
   yieldProbability?: number;
+  /** Every preload drawn, in N, in the order drawn, when asked for. */
+  keptN?: number[];
   /** Number of samples. */
   samples: number;
   /** Seed that they follow from. */
@@ -80,6 +84,7 @@ const own: FieldSpecs = {
     },
   },
   belowN: { type: 'list', optional: true, item: { type: 'number', unit: 'N', min: 0, max: 1e9 } },
+  keepSamples: { type: 'flag', optional: true },
 };
 
 const QUANTILES = [0.025, 0.05, 0.5, 0.95, 0.975];
@@ -101,7 +106,7 @@ const QUANTILES = [0.025, 0.05, 0.5, 0.95, 0.975];
  * Accuracy: the standard error of a probability is sqrt(p (1 - p)/samples), 0.5 % of 1 at p = 0.5 and 10 000 samples. The
  * same seed gives the same samples on every machine, to the rounding of its exp and sqrt.
  *
- * @param input - That of `preloadRange`, with `samples` (100 to 1 000 000), `seed` (whole), `correlation`, `belowN` in N.
+ * @param input - That of `preloadRange`, with `samples` (100 to 1 000 000), `seed` (whole), `correlation`, `belowN` in N, `keepSamples`.
  * @returns Mean, deviation and quantiles in N, probabilities from 0 to 1 (that of yielding where a strength is given), the worst case in N, findings.
  * @throws {@link DomainError} as `preloadRange`, and for samples, seed or correlation outside their domain.
  * @example
@@ -123,8 +128,8 @@ const QUANTILES = [0.025, 0.05, 0.5, 0.95, 0.975];
  * @see JCGM 101:2008, propagation of distributions by a Monte Carlo method; Marsaglia, Xorshift RNGs, 2003, generator.
  */
 export function preloadDistribution(input: PreloadDistributionInput): PreloadDistribution {
-  const { samples, seed, correlation, belowN, ...range } = (input ?? {}) as PreloadDistributionInput;
-  checkInput({ where: 'preloadDistribution', value: { samples, seed, correlation, belowN }, fields: own });
+  const { samples, seed, correlation, belowN, keepSamples, ...range } = (input ?? {}) as PreloadDistributionInput;
+  checkInput({ where: 'preloadDistribution', value: { samples, seed, correlation, belowN, keepSamples }, fields: own });
   for (const [path, count] of [
     ['samples', samples],
     ['seed', seed],
@@ -161,6 +166,7 @@ export function preloadDistribution(input: PreloadDistributionInput): PreloadDis
     preloads[k] = preloadN;
     if (yieldMPa !== null && equivalentStress(thread, preloadN, threadFriction) > yieldMPa) yielded++;
   }
+  const keptN = keepSamples ? Array.from(preloads) : undefined;
   preloads.sort();
   const meanN = preloads.reduce((sum, preload) => sum + preload, 0) / samples;
   const squares = preloads.reduce((sum, preload) => sum + (preload - meanN) ** 2, 0);
@@ -174,6 +180,7 @@ export function preloadDistribution(input: PreloadDistributionInput): PreloadDis
       probability: preloads.filter((preload) => preload < preloadN).length / samples,
     })),
     ...(yieldMPa === null ? {} : { yieldProbability: yielded / samples }),
+    ...(keptN === undefined ? {} : { keptN }),
     samples,
     seed,
     sources: worst.sources,

@@ -220,6 +220,7 @@ export const preloadDistributionInputSchema: z.ZodType<PreloadDistributionInput>
     )
     .exactOptional(),
   belowN: z.array(notNegative).exactOptional(),
+  keepSamples: z.boolean().exactOptional(),
 });
 
 const probability = z.number().min(0).max(1);
@@ -232,6 +233,7 @@ export const preloadDistributionSchema: z.ZodType<PreloadDistribution> = z.stric
   quantiles: z.array(z.strictObject({ probability, preloadN: notNegative })),
   below: z.array(z.strictObject({ preloadN: notNegative, probability })),
   yieldProbability: probability.exactOptional(),
+  keptN: z.array(notNegative).exactOptional(),
   samples: z.int(),
   seed: z.int(),
   ...deciding,
