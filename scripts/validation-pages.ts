@@ -93,17 +93,23 @@ function plot(title: string, values: readonly Plotted[]): string {
           const words = `<text x="8" y="${y - 16}" fill="currentColor">${plotText(name)}</text>`;
           return words + band(y) + (share === null ? wordMark(met, y) : mark(share, y));
         });
-  const foot = shares.length >= 3 ? 40 : 36 + 42 * lines.length - 6;
+  const foot = shares.length >= 3 ? 40 : 16 + 42 * lines.length;
   const worst =
     shares.length > 0
       ? `the largest is ${short(Math.max(...shares.map(Math.abs)))} of it`
       : `${values.filter(({ met }) => met).length} of ${values.length} are equal`;
+  const foots = [
+    { share: -1, words: '- allowed' },
+    { share: 0, words: shares.length > 0 ? 'source' : 'equal' },
+    { share: 1, words: '+ allowed' },
+  ]
+    .filter(({ share }) => share === 0 || shares.length > 0)
+    .map(({ share, words }) => `<text x="${across(share)}" y="${foot}">${words}</text>`);
   const label = `Differences of ${cellText(title)} over what is allowed; ${worst}`;
   return (
     `<svg viewBox="0 0 360 ${foot + 6}" role="img" aria-label="${label.replaceAll('"', '&quot;')}" ` +
     'style="max-width:460px;width:100%" font-size="11" fill="none" stroke="none">' +
-    `${lines.join('')}<g fill="currentColor" text-anchor="middle"><text x="${across(-1)}" y="${foot}">- allowed</text>` +
-    `<text x="180" y="${foot}">source</text><text x="${across(1)}" y="${foot}">+ allowed</text></g></svg>`
+    `${lines.join('')}<g fill="currentColor" text-anchor="middle">${foots.join('')}</g></svg>`
   );
 }
 
