@@ -1,3 +1,4 @@
+import { getInterface, listInterfaces } from '@spindlewright/interfaces';
 import { isDomainError } from '@spindlewright/quantity';
 import { describe, expect, it } from 'vitest';
 import type { Job } from './job.ts';
@@ -161,6 +162,28 @@ describe('the bearings of a crank that is fastened by what sets them', () => {
     const sheet = workJob(jobAt(id, { observations }));
     expect(sheet.diagnosis?.result.action).toBe('service-bearing');
     expect(sheet.sections.some((section) => section.id === 'tighten')).toBe(true);
+  });
+});
+
+describe('every interface that has a record', () => {
+  const ids = listInterfaces().map(({ id }) => id);
+
+  it.each(ids)('%s is answered whatever the arm, and says so where it is not to be ridden', (spindle) => {
+    for (const arm of [spindle, 'unknown', 'square-taper-jis', 'through-spindle-24', 'cottered-metric']) {
+      for (const observations of [undefined, {}, { 'play-at-arm': 'arm-moves-on-spindle' } as const]) {
+        const sheet = workJob(jobAt(spindle, observations === undefined ? {} : { observations }, arm));
+        const text = renderText(sheet);
+        expect(text).not.toMatch(/undefined|NaN|\[object/);
+        if (sheet.doNotRide)
+          expect(`${sheet.headline} ${sheet.forOwner.join(' ')}`).toMatch(/not ride|not to be ridden/i);
+        // Nothing of one family is known to go on a spindle of another; of two kinds of 48 splines it is not recorded.
+        if (arm !== 'unknown' && getInterface(arm).family !== getInterface(spindle).family) {
+          expect(sheet.state).toBe(
+            spindle === 'spline-48' && arm.startsWith('through') ? 'cannot-tell' : 'does-not-fit',
+          );
+        }
+      }
+    }
   });
 });
 
