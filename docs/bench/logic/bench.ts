@@ -78,6 +78,9 @@ export function writeState(state: State, defaults: State, units: UnitSystem): st
   return text === '' ? '' : `?${text}`;
 }
 
+/** One thing to choose. */
+export const option = (value: string, label = value): { value: string; label: string } => ({ value, label });
+
 /** A field as a number; undefined when it is empty. */
 export const numberOf = (state: State, key: string): number | undefined =>
   state[key] === '' || state[key] === undefined ? undefined : Number(state[key]);

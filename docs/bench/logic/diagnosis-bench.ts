@@ -1,6 +1,5 @@
 import {
   type CheckDescription,
-  type Diagnosis,
   diagnose,
   type JointId,
   listActions,
@@ -9,9 +8,19 @@ import {
   listJoints,
   type Measurements,
   type Observations,
+  outlook,
 } from '@spindlewright/diagnosis';
 import { messages as words } from '@spindlewright/diagnosis/messages/en';
-import { type Bench, type BenchContext, type Block, type Group, numberOf, type State, sorted } from './bench.ts';
+import {
+  type Bench,
+  type BenchContext,
+  type Block,
+  type Group,
+  numberOf,
+  option,
+  type State,
+  sorted,
+} from './bench.ts';
 
 /** Readings that a bench page takes; each with the uncertainty of the tool that a shop has. */
 const READINGS = [
@@ -30,7 +39,6 @@ const defaults: State = {
   ...Object.fromEntries(READINGS.map(({ key }) => [key, ''])),
 };
 
-const option = (value: string, label: string): { value: string; label: string } => ({ value, label });
 const jointOf = (state: State): JointId =>
   (listJoints().find(({ id, modelled }) => modelled && id === state.joint)?.id ?? 'square-taper-jis') as JointId;
 
@@ -123,16 +131,13 @@ const percent = (share: number): string => (share < 0.005 ? 'under 1 %' : `${Mat
 const text = (code: string): string => words[code] ?? code;
 
 /** What each answer to a check would do. */
-function outlook(state: State, check: CheckDescription, now: Diagnosis): Block {
-  const rows = check.outcomes.map(({ id, text: outcome }) => {
-    const then = diagnose(inputOf({ ...state, [check.id]: id }));
-    const [top] = then.conditions;
-    return [
-      outcome,
-      top === undefined ? '' : `${text(`condition-${top.id}`)}, ${percent(top.probability)}`,
-      then.action === now.action ? 'no other action' : text(`action-${then.action}`),
-    ];
-  });
+function outlookOf(state: State, check: CheckDescription): Block {
+  const answers = outlook(inputOf(state)).find((entry) => entry.check === check.id)?.answers ?? [];
+  const rows = answers.map((then) => [
+    check.outcomes.find(({ id }) => id === then.outcome)?.text ?? then.outcome,
+    `${text(`condition-${then.condition}`)}, ${percent(then.probability)}`,
+    then.changesAction ? text(`action-${then.action}`) : 'no other action',
+  ]);
   return {
     kind: 'table',
     title: `What each answer would do: ${check.question}`,
@@ -194,7 +199,7 @@ function answer({ state }: BenchContext): readonly Block[] {
         ]),
     ...(check === undefined
       ? [{ kind: 'text' as const, text: 'No further check would change what to do.' }]
-      : [outlook(state, check, result)]),
+      : [outlookOf(state, check)]),
     ...(result.nextChecks.length > 1
       ? [
           {

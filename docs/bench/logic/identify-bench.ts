@@ -6,6 +6,7 @@ import {
   type Block,
   type Group,
   numberOf,
+  option,
   type State,
   sorted,
   type Tone,
@@ -31,7 +32,6 @@ const defaults = {
   kind: 'external',
 };
 
-const option = (value: string, label: string): { value: string; label: string } => ({ value, label });
 const length = { type: 'number', quantity: 'length' } as const;
 
 function groups({ state }: BenchContext): readonly Group[] {

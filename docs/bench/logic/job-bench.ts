@@ -4,7 +4,7 @@ import boltBottoms from '../../../examples/jobs/bolt-bottoms.json' with { type: 
 import boreGone from '../../../examples/jobs/bore-gone.json' with { type: 'json' };
 import goodArm from '../../../examples/jobs/good-arm.json' with { type: 'json' };
 import mixedStandard from '../../../examples/jobs/mixed-standard.json' with { type: 'json' };
-import { type Bench, type BenchContext, type Block, type Group, numberOf, type State } from './bench.ts';
+import { type Bench, type BenchContext, type Block, type Group, numberOf, option, type State } from './bench.ts';
 
 const EXAMPLES: Record<string, { title: string; job: object }> = {
   'bore-gone': { title: 'Moves though its bolt is tight', job: boreGone },
@@ -29,8 +29,6 @@ const defaults: State = {
   strength: '',
   ...Object.fromEntries(checks.map(({ id }) => [id, ''])),
 };
-
-const option = (value: string, label: string): { value: string; label: string } => ({ value, label });
 
 function groups({ state, file }: BenchContext): readonly Group[] {
   return [
@@ -150,7 +148,7 @@ function jobOf({ state, file }: BenchContext): Bag {
 const emptyJob = (): Bag => ({
   format: 'spindlewright-job-1',
   title: 'Crank arm',
-  date: '2026-01-01',
+  date: new Date().toISOString().slice(0, 10),
   bike: 'bicycle on the stand',
   side: 'non-drive',
   interface: { spindle: 'square-taper-jis', arm: 'square-taper-jis' },

@@ -1,9 +1,9 @@
 import { drawSeat } from '@spindlewright/drawing';
 import { armGeometries, getInterface, spindleGeometries } from '@spindlewright/interfaces';
-import type { Measurand } from '@spindlewright/quantity';
+import { limitsOf, type Measurand } from '@spindlewright/quantity';
 import {
   type ArmShape,
-  assumedDimensions,
+  assumedMaterials,
   flatFriction,
   predictSeat,
   type SeatPrediction,
@@ -17,6 +17,7 @@ import {
   type Block,
   type Group,
   numberOf,
+  option,
   type State,
   sorted,
   type Tone,
@@ -54,7 +55,6 @@ const defaults = {
 
 const isSquare = (id: string | undefined): id is Square => SQUARES.some((square) => square === id);
 const squareOf = (id: string | undefined): Square => (isSquare(id) ? id : 'square-taper-jis');
-const option = (value: string, label: string): { value: string; label: string } => ({ value, label });
 const squares = SQUARES.map((id) => option(id, NAMES[id]));
 
 function groups({ state }: BenchContext): readonly Group[] {
@@ -236,12 +236,16 @@ function inputOf(state: State, { spindle, arm }: Pair, share = 1) {
     pressing: {
       axialForceN: share * (numberOf(state, 'force') ?? 0),
       friction: { lower: lower ?? value, nominal: value, upper: upper ?? value },
-      ...(yieldStrengthMPa === undefined
-        ? {}
-        : { materials: { arm: { youngsModulusGPa: 70, poissonsRatio: 0.33, yieldStrengthMPa } } }),
+      ...(yieldStrengthMPa === undefined ? {} : { materials: { arm: { ...aluminium(), yieldStrengthMPa } } }),
     },
   };
 }
+
+/** What the library takes for an arm whose material is not given, to stand beside its yield strength. */
+const aluminium = () => ({
+  youngsModulusGPa: limitsOf(assumedMaterials.arm.youngsModulusGPa),
+  poissonsRatio: limitsOf(assumedMaterials.arm.poissonsRatio),
+});
 
 const VERDICTS: Record<SeatVerdict, { text: string; tone: Tone }> = {
   seats: { text: 'It seats', tone: 'good' },
@@ -357,14 +361,11 @@ function conflict(state: State, pairs: readonly Pair[], units: BenchContext['uni
     head: ['set', 'end gap', 'shoulder gap', 'verdict'],
     rows: seats.map(([{ set = '' }, { pressed, verdict }]) => [
       set,
-      show(pressed.endGapMm?.nominal, 'length', units),
-      show(pressed.shoulderGapMm?.nominal, 'length', units),
+      showLimits(pressed.endGapMm, 'length', units),
+      showLimits(pressed.shoulderGapMm, 'length', units),
       VERDICTS[verdict].text,
     ]),
   };
 }
-
-/** What the page takes when no boss is given, for the hint beside the field. */
-export const assumedBossMm = (): number => assumedDimensions.bossDiameterMm.value;
 
 export const seatBench: Bench = { defaults, groups, answer };

@@ -10,7 +10,7 @@ import {
   wrenchSetting,
 } from '@spindlewright/torque';
 import { frictionClasses, listTradeTorques, propertyClasses, toolClasses } from '@spindlewright/torque/data';
-import { type Bench, type BenchContext, type Block, type Group, numberOf, sorted } from './bench.ts';
+import { type Bench, type BenchContext, type Block, type Group, numberOf, option, sorted } from './bench.ts';
 import { show, showLimits } from './units.ts';
 
 const BOLTS = ['M8x1', 'M8x1.25', 'M10x1', 'M12x1', 'M15x1', 'M6x1', 'M5x0.8', '9/16-20 UN', '1/2-20 UN'];
@@ -29,7 +29,6 @@ const defaults = {
   angle: '0',
 };
 
-const option = (value: string, label = value): { value: string; label: string } => ({ value, label });
 const words = (id: string): string => id.replaceAll('-', ' ');
 
 function groups({ state }: BenchContext): readonly Group[] {
