@@ -3,6 +3,7 @@ import { find } from '../find.ts';
 import { bounds, type Corner, opposite } from '../interval.ts';
 import { jointsMessages as messages } from '../messages/joints.ts';
 import { checkWhole, measured, NO_GAP_MM } from './measured.ts';
+import { gapFindings, splineTravel } from './spline-travel.ts';
 
 /** A tapered spline that is pressed until it meets a stop. */
 export interface SplinePressInput {
@@ -122,7 +123,7 @@ export function splinePress(input: SplinePressInput): SplinePress {
   const reached = (corner: Corner, whole: Limits): number =>
     corner(F) >= corner(whole, false) ? 1 : corner(F) / corner(whole, false);
   const pressReached = bounds((corner) => reached(corner, toPress));
-  const findings: Finding[] = gap === undefined ? [NO_GAP_GIVEN] : gapFindings(gap);
+  const findings: Finding[] = gapFindings(gap);
   if (pressReached.upper < 1) {
     findings.push(find(messages, 'not-home', 'caution', { leftShare: 1 - pressReached.nominal }));
   } else if (pressReached.lower < 1) findings.push(find(messages, 'may-not-be-home', 'caution'));
@@ -134,7 +135,7 @@ export function splinePress(input: SplinePressInput): SplinePress {
     home: pressReached.lower === 1,
     pressesBeforeStop: gap === undefined ? null : gap.lower > NO_GAP_MM,
     pressReached,
-    ...travelOf(gap, toStop, angle, reached),
+    ...splineTravel(gap, toStop, angle, reached),
     stopForceN: bounds((corner) => Math.max(0, corner(F) - corner(toPress, false))),
     normalForceN,
     contactPressureMPa: bounds((corner) => corner(normalForceN) / (corner(height, false) * corner(length, false))),
@@ -146,41 +147,6 @@ export function splinePress(input: SplinePressInput): SplinePress {
     ),
     findings,
   };
-}
-
-type Travel = Pick<SplinePress, 'travelMm' | 'leftToStopMm' | 'stiffnessNPerMm' | 'interferenceMm'>;
-
-function travelOf(
-  gap: Limits | undefined,
-  toStop: Limits,
-  angle: Limits,
-  reached: (corner: Corner, whole: Limits) => number,
-): Travel {
-  if (gap === undefined) return { travelMm: null, leftToStopMm: null, stiffnessNPerMm: null, interferenceMm: null };
-  const way = bounds((corner) => Math.max(0, corner(gap)));
-  const travelMm = bounds((corner) => corner(way) * reached(corner, toStop));
-  return {
-    travelMm,
-    leftToStopMm: bounds((corner) => corner(way) * (1 - reached(opposite(corner), toStop))),
-    stiffnessNPerMm: gap.lower > NO_GAP_MM ? bounds((corner) => corner(toStop) / corner(gap, false)) : null,
-    interferenceMm: bounds((corner) => 2 * corner(travelMm) * Math.tan((corner(angle) * Math.PI) / 180)),
-  };
-}
-
-const NO_GAP_GIVEN = find(messages, 'travel-not-reckoned', 'note', {}, { path: 'gapAtStopMm' });
-
-function gapFindings(gap: Limits): Finding[] {
-  const at = { path: 'gapAtStopMm' };
-  if (gap.upper <= NO_GAP_MM) return [find(messages, 'stop-before-press', 'stop', {}, at)];
-  return [
-    ...(gap.lower > NO_GAP_MM
-      ? []
-      : [
-          find(messages, 'stop-may-come-first', 'caution', {}, at),
-          find(messages, 'press-stiffness-unbounded', 'note', {}, at),
-        ]),
-    find(messages, 'press-grows-evenly', 'note'),
-  ];
 }
 
 // Release over pressing force, (mu - tan a)/(mu + tan a), rises with friction and falls with the angle; so does the whole.
