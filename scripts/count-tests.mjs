@@ -6,6 +6,7 @@ const [path = '', status = '1'] = process.argv.slice(2);
 if (!existsSync(path)) {
   // A run that got as far as no report at all is one failure, whatever it was going to test.
   console.log('0 1');
+  console.error(`no report ${path}: the run ended with status ${status} before it wrote one`);
 } else {
   const report = JSON.parse(readFileSync(path, 'utf8'));
   const files = report.testResults ?? [];

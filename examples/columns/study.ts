@@ -61,10 +61,12 @@ export function study(csv: string): { table: string; picture: string; provenance
     ].join(),
   );
 
-  // The arm that seats nominally with the least room before the bolt.
+  // The arm with the least room before the bolt among those that a worst case leaves open; without one there is no picture.
   const room = (row: number): number =>
     name(verdict[row]) === 'marginal' ? (endGapMm[row] ?? 0) : Number.POSITIVE_INFINITY;
   const row = arms.reduce((best, _, index) => (room(index) < room(best) ? index : best), 0);
+  if (!Number.isFinite(room(row)))
+    throw new Error('no arm of this batch is marginal: there is nothing to look closer at');
   const around = (value: number | undefined, by: number) => ({
     lower: (value ?? 0) - by,
     nominal: value ?? 0,

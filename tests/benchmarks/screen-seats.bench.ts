@@ -155,9 +155,8 @@ it('verdicts of a hundred thousand arms', async ({ bench }) => {
       screenSeats({ spindle, arms, pressing, out: { verdict, worstLower, worstUpper } });
     }),
   );
-  expect(
-    Buffer.compare(own[0], verdict) + Buffer.compare(own[1], worstLower) + Buffer.compare(own[2], worstUpper),
-  ).toBe(0);
+  for (const [place, column] of [verdict, worstLower, worstUpper].entries())
+    expect(Buffer.compare(own[place] ?? new Uint8Array(), column)).toBe(0);
 });
 
 it('a hundred arms in mathjs with units', async ({ bench }) => {

@@ -49,6 +49,7 @@ describe('the counts of .ci/run', () => {
         .split('\n'),
     ).toEqual(['a.test.ts: a seat holds: expected 1 to be 2', 'b.test.ts: cannot be read']);
     expect(ranOn({ testResults: [file('passed', 'passed')] }, 1).stderr).toContain('status 1');
+    expect(ranOn(undefined, 124).stderr).toContain('status 124');
   });
 
   it.skipIf(process.platform === 'win32')('come from a script that can be run and begins as the README says', () => {

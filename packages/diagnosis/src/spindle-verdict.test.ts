@@ -19,6 +19,17 @@ describe('is the spindle still good after the arm died', () => {
     expect(verdict({ 'spindle-flats': 'cracked' }).state).toBe('not-good');
   });
 
+  it('is not called good because it runs true, or because damage is rare', () => {
+    expect(verdict({ ...dead, 'spindle-runout': 'true' })).toMatchObject({
+      state: 'cannot-tell',
+      check: 'spindle-flats',
+    });
+    expect(verdict({ 'shoulder-gap': 'touching', 'bore-flats': 'straight' })).toMatchObject({
+      state: 'cannot-tell',
+      check: 'spindle-flats',
+    });
+  });
+
   it('is not called good while answers contradict each other', () => {
     const odd = verdict({
       ...dead,

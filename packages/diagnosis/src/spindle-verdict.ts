@@ -15,9 +15,10 @@ export function spindleVerdictOf(model: Model, at: Marginals, { asked }: Case, c
   const of = (kind: (typeof KINDS)[number]): number => at.kind[KINDS.indexOf(kind)] ?? 0;
   const probability = Math.min(1, of('spindle-damaged') + of('bore-deformed/spindle-too'));
   if (probability >= NOT_GOOD_ABOVE) return { state: 'not-good', probability };
-  const open = DECIDING.filter((id) => model.checks.includes(id) && !asked.has(id));
-  // Nobody has looked at it, so that it is called good by no more than its rarity.
-  if (probability < GOOD_BELOW && !contradicted && open.length < 2) return { state: 'good', probability };
-  const [check] = open;
+  const deciding = DECIDING.filter((id) => model.checks.includes(id));
+  const [check] = deciding.filter((id) => !asked.has(id));
+  // The first is the look that shows wear and cracks; that a damaged spindle is rare does not stand in for it.
+  const isSeen = deciding[0] === undefined || asked.has(deciding[0]);
+  if (probability < GOOD_BELOW && !contradicted && isSeen) return { state: 'good', probability };
   return { state: 'cannot-tell', probability, ...(check === undefined ? {} : { check }) };
 }

@@ -59,12 +59,12 @@ export interface ArmReader {
 }
 
 /** What a size is when neither column nor value is given. @internal */
-export const OPTIONAL_SIZES = {
+export const optionalSizes = (): Partial<Record<keyof ArmRow, LimitsInput>> => ({
   seatIntrusionMm: 0,
   mouthChamferMm: 0,
   bossDiameterMm: limitsOf(assumedDimensions.bossDiameterMm),
   boreCornerRadiusMm: limitsOf(assumedDimensions.boreCornerRadiusMm),
-} as const;
+});
 
 /** Checks the columns and makes them ready to be read; what is the same for all rows is filled in at once. @internal */
 export function readArms(where: string, arms: ArmColumns): ArmReader {
@@ -98,7 +98,7 @@ export function readArms(where: string, arms: ArmColumns): ArmReader {
       readers.push({ ...columnOf(where, name, column, rows), above, min, max, into });
     } else if (name === 'boltSeatFromMouthMm' && given[name] === undefined) row[name] = row.boreLengthMm;
     else {
-      const value = (given[name] ?? OPTIONAL_SIZES[name as keyof typeof OPTIONAL_SIZES]) as LimitsInput;
+      const value = (given[name] ?? optionalSizes()[name]) as LimitsInput;
       into.set(typeof value === 'number' ? [value, value, value] : [value.lower, value.nominal, value.upper]);
     }
   }
@@ -112,7 +112,7 @@ function readInto(readers: readonly Reader[], index: number): RowState {
     const value = nominal[index] as number;
     const low = lower === undefined ? value - plusMinusMm : (lower[index] as number);
     const high = upper === undefined ? value + plusMinusMm : (upper[index] as number);
-    if (Number.isNaN(value + low + high)) state = 'unknown';
+    if (Number.isNaN(value) || Number.isNaN(low) || Number.isNaN(high)) state = 'unknown';
     else if (!(low <= value && value <= high && low > above && low >= min && high <= max) && state === 'known')
       state = 'refused';
     into[0] = low;

@@ -23,7 +23,7 @@ export const CENTRE_FILLET_RATIO = 1 / 13;
 // Contact compliance of the solid spindle by flat width over across flats, finite elements at D/s = 34/13. The pressure
 // crowds to the edges of the flat, the more the thinner the boss: fitted to the rows of other bosses within 0.9 %.
 export const SPINDLE_FACTORS = [0.555, 0.585, 0.621, 0.671, 0.743] as const;
-const SPINDLE_PLACES = [0, SPINDLE_FACTORS.length - 2] as const;
+const SPINDLE_PLACES = [0, 3] as const;
 /** Boss over across flats of those rows, to the power of -6. @internal */
 export const OF_ROWS = (13 / 34) ** 6;
 
@@ -34,6 +34,13 @@ export const THICKNESS_FACTOR = 0.965;
 // However long, a collar helps like this much engaged length, over across flats: an axisymmetric ring of 13.1 mm gives
 // 0.86 mm at 1, 1.19 at 1.5, 2.1 at 4 and 2.3 mm at 10 mm of collar.
 export const LONGEST_COLLAR_RATIO = 0.183;
+
+/** Error of the elastic travel: what the lower and the upper bound take of it. @internal */
+export const TRAVEL_LOWER = 0.95;
+export const TRAVEL_UPPER = 1.05;
+/** What the fourth power of the plasticity ratio adds to the travel at nominal values and at the upper bound. @internal */
+export const PLASTIC_RISE = 3;
+export const PLASTIC_RISE_UPPER = 4;
 
 /** Beyond this plasticity ratio the finite-element rows run towards collapse of the boss. */
 export const COLLAPSE_RATIO = 0.63;

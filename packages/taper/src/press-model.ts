@@ -10,9 +10,13 @@ import {
   LARGEST_RATIO,
   LEAST_CONTACT_MM,
   LONGEST_COLLAR_RATIO,
+  PLASTIC_RISE,
+  PLASTIC_RISE_UPPER,
   plasticShare,
   THICKNESS_FACTOR,
   THINNEST_BOSS_RATIO,
+  TRAVEL_LOWER,
+  TRAVEL_UPPER,
 } from './fitted-factors.ts';
 import { plasticRing } from './plastic-ring.ts';
 import type { Compliance, Material } from './shapes.ts';
@@ -119,12 +123,12 @@ export function solvePress(state: PressState): PressOutcome | undefined {
   let bounded = state.bossDiameterMm / acrossFlatsMm >= THINNEST_BOSS_RATIO;
   let nominal = elasticMm;
   let upper = elasticMm;
-  let scale: readonly [lower: number, upper: number] = fitted ? [0.95, 1.05] : [0.95, 1.15];
+  let scale: readonly [lower: number, upper: number] = [TRAVEL_LOWER, fitted ? TRAVEL_UPPER : 1.15];
   if (compliance === 'fitted-plastic') {
     if (collapses) bounded = false;
     const fourth = Math.min(plasticityRatio, LARGEST_RATIO) ** 4;
-    nominal = elasticMm * (1 + 3 * fourth);
-    upper = elasticMm * (1 + 4 * fourth);
+    nominal = elasticMm * (1 + PLASTIC_RISE * fourth);
+    upper = elasticMm * (1 + PLASTIC_RISE_UPPER * fourth);
   } else if (compliance === 'ring-plastic') {
     scale = [0.65, 1.15];
     const ring = plasticRing({

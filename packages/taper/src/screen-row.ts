@@ -9,9 +9,13 @@ import {
   LARGEST_RATIO,
   LEAST_CONTACT_MM,
   LONGEST_COLLAR_RATIO,
+  PLASTIC_RISE,
+  PLASTIC_RISE_UPPER,
   plasticShare,
   THICKNESS_FACTOR,
   THINNEST_BOSS_RATIO,
+  TRAVEL_LOWER,
+  TRAVEL_UPPER,
 } from './fitted-factors.ts';
 import type { Joint, ResolvedPressing } from './joint.ts';
 
@@ -283,7 +287,7 @@ function sideOf(
     strengthMPa: isPlastic ? (arm?.yieldStrengthMPa?.[other] ?? 0) : Number.POSITIVE_INFINITY,
     turnedSquare: spindle.cornerDiameterMm[other] ** 2,
     widestTurnedSquare: spindle.cornerDiameterMm[own] ** 2,
-    scale: [0.95, 1, 1.05][corner] ?? 1,
-    plastic: corner === 2 ? 4 : 3,
+    scale: [TRAVEL_LOWER, 1, TRAVEL_UPPER][corner] ?? 1,
+    plastic: corner === 2 ? PLASTIC_RISE_UPPER : PLASTIC_RISE,
   };
 }

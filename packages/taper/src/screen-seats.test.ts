@@ -129,7 +129,7 @@ describe('screenSeats', () => {
     ],
     [
       'an angle of the arms',
-      { spindle, arms: { acrossFlatsAtMouthMm: [13.5], boreLengthMm: 16, faceAngleDeg: 2.1 } },
+      { spindle, arms: { acrossFlatsAtMouthMm: [13.5], boreLengthMm: 16, faceAngleDeg: 2 } },
       'arms.faceAngleDeg',
     ],
     [

@@ -67,10 +67,10 @@ const NAMES = [
  *
  * Validity: as there. Face angles that differ, or that are known within limits only, need `predictSeat`: refused. A row with
  * a size outside its domain gets 255, one with a size that is not known (NaN) `cannot-tell`; neither throws. Findings are not
- * made: a row without yield strength is judged as if its arm could not yield.
+ * made: without a yield strength the arms are judged as if they could not yield.
  *
  * Accuracy: the verdicts of `predictSeat`; seats within some 1e-12 mm of a limit may fall to either side. The lengths agree
- * within 1e-12 mm.
+ * within 1e-11 mm.
  *
  * @param input - `spindle` in mm and deg, numbers or limits; `arms`: each size in mm as a number, limits, or a column;
  * `pressing` with force in N, friction, materials; `lengths` true for the lengths too; `out`: arrays of as many rows to
@@ -78,7 +78,7 @@ const NAMES = [
  * @returns Codes by row for the verdict at nominal values and at both worst cases, names, counts; lengths in mm when asked
  * for.
  * @throws {@link DomainError} for unknown keys, single numbers outside their domain, no column or columns of different
- * lengths, an angle of the arms that is not that of the spindle, arrays to write into of another kind or length.
+ * lengths, an angle of the arms of their own, arrays to write into of another kind or length.
  * @example
  * ```ts
  * import { screenSeats } from '@spindlewright/taper';

@@ -48,7 +48,7 @@ describe('seatVerdictSql', () => {
   it('has a double of another name and kept selections for PostgreSQL', () => {
     const { statement } = seatVerdictSql({ ...input, engine: 'postgresql' });
     expect(statement).toContain('CAST(mouth_mm AS DOUBLE PRECISION)');
-    expect(statement).toContain('seat_0 AS MATERIALIZED (');
+    expect(statement).toContain('sw_0 AS MATERIALIZED (');
     const others = (['duckdb', 'spark', 'trino'] as const).map(
       (engine) => seatVerdictSql({ ...input, engine }).statement,
     );
@@ -66,6 +66,14 @@ describe('seatVerdictSql', () => {
   it.each([
     ['a text in the place of a name', { from: 'parts; DROP TABLE parts' }, 'from'],
     ['a quoted name', { keep: ['"sku"'] }, 'keep.0'],
+    ['a column by its table', { keep: ['parts.sku'] }, 'keep.0'],
+    ['a column that the statement makes itself', { keep: ['Verdict'] }, 'keep.0'],
+    ['a table that is called as a step', { from: 'sw_0' }, 'from'],
+    [
+      'a tolerance beside limits',
+      { arms: { ...input.arms, boreLengthMm: { lower: 'a', nominal: 'b', upper: 'c', plusMinusMm: 0.1 } } },
+      'arms.boreLengthMm',
+    ],
     [
       'a column with a comment',
       { arms: { ...input.arms, boreLengthMm: { column: 'a--' } } },

@@ -39,22 +39,23 @@ export interface SeatVerdictSql {
 }
 
 const WHERE = 'seatVerdictSql';
-const PREFIX = 'seat_';
+const PREFIX = 'sw_';
 
 /**
  * Writes the verdict of `screenSeats` as one SQL statement, for catalogues that stand in a database.
  *
  * @remarks
- * Formula: that of {@link screenSeats}, in the same order of operations, each piece that is used more than once as a column
+ * Formula: that of {@link screenSeats}, step for step, each piece that is used more than once as a column
  * of a selection. (As a single expression without names it would be millions of characters long: the flat width alone
  * enters some hundred times.) What does not depend on a row, sines and tangents included, is worked out beforehand.
  * The text keeps to what DuckDB, PostgreSQL, Spark and Trino have in common: `WITH`, `CASE`, `SQRT`, `POWER`, `FLOOR`,
  * numbers in exponent form, columns cast to double, no `LEAST` or `GREATEST`. For PostgreSQL alone the double has another
- * name and each selection is kept (`MATERIALIZED`).
+ * name and each selection is kept (`MATERIALIZED`, from version 12 on).
  *
  * Validity: as {@link screenSeats}. A size that is NULL gives `cannot-tell` before anything else, one outside its domain, or
- * limits that cross, `refused`; NaN too is `refused`. Names are written as they are, unquoted: letters, digits and
- * underscores, with the schema before a point; words that the engine keeps for itself have to be renamed in a view.
+ * limits that cross, `refused`, and so is NaN where the engine orders it (DuckDB, PostgreSQL, Spark). Names are written as
+ * they are, unquoted: letters, digits and underscores, for the table with its schema before a point; words that the engine
+ * keeps for itself have to be renamed in a view. No column of the table may begin with `sw_`: the pieces are called so.
  *
  * Accuracy: that of the engine's doubles. Verdicts agree with `predictSeat` but for seats within some 1e-12 mm of a limit.
  *
@@ -74,7 +75,7 @@ const PREFIX = 'seat_';
  *   from: 'parts',
  *   keep: ['sku'],
  * });
- * statement.startsWith('WITH seat_0 AS (SELECT *,'); // => true
+ * statement.startsWith('WITH sw_0 AS (SELECT *,'); // => true
  * statement.includes('GREATEST'); // => false
  * ```
  * @see `predictSeat` and its sources.
@@ -139,9 +140,19 @@ export function seatVerdictSql(input: SeatVerdictSqlInput): SeatVerdictSql {
   };
 }
 
-/** Refuses what would need quotes, so that no text of a user's ever becomes SQL. */
+/**
+ * Refuses what would need quotes, so that no text of a user's ever becomes SQL, and what begins like a name of our own, which
+ * would stand beside it under the same name.
+ */
 function plainName(path: string, name: unknown): void {
-  if (typeof name === 'string' && name.length <= 200 && /^[A-Za-z_]\w*(\.[A-Za-z_]\w*){0,2}$/.test(name)) return;
-  const allowed = 'a plain name: letters, digits and underscores, at most two points between';
+  const isTable = path === 'from';
+  const pattern = isTable ? /^[A-Za-z_]\w*(\.[A-Za-z_]\w*){0,2}$/ : /^[A-Za-z_]\w*$/;
+  if (typeof name === 'string' && name.length <= 200 && pattern.test(name) && !isOurs(name)) return;
+  const points = isTable ? ', at most two points between' : '';
+  const allowed = `a plain name: letters, digits and underscores${points}; not ${RESERVED.join(', ')}, nor begun with ${PREFIX}`;
   throw new DomainError(WHERE, [{ path, received: String(name), allowed }]);
 }
+
+const RESERVED = ['verdict', 'worst_lower', 'worst_upper'];
+const isOurs = (name: string): boolean =>
+  name.toLowerCase().startsWith(PREFIX) || RESERVED.includes(name.toLowerCase());

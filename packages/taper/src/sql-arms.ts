@@ -1,5 +1,5 @@
 import { checkInput, DomainError, type FieldSpec, type LimitsInput } from '@spindlewright/quantity';
-import { type ArmColumns, OPTIONAL_SIZES } from './arm-columns.ts';
+import { type ArmColumns, optionalSizes } from './arm-columns.ts';
 import { exactly } from './interval.ts';
 import type { ArmRow } from './screen-row.ts';
 import { armSpec } from './shapes.ts';
@@ -108,7 +108,7 @@ export function readSources(input: {
       }
     } else if (name === 'boltSeatFromMouthMm' && given[name] === undefined) row[name] = row.boreLengthMm;
     else {
-      const value = (given[name] ?? OPTIONAL_SIZES[name as keyof typeof OPTIONAL_SIZES]) as LimitsInput;
+      const value = (given[name] ?? optionalSizes()[name]) as LimitsInput;
       const { lower, nominal, upper } = typeof value === 'number' ? exactly(value) : value;
       row[name] = [literal(lower), literal(nominal), literal(upper)];
     }
@@ -132,16 +132,17 @@ function columnOf(
   plainName: (path: string, name: unknown) => void,
 ): Column {
   const path = `arms.${name}`;
-  const { column, plusMinusMm = 0, lower, nominal, upper, ...more } = source as Readonly<Record<string, unknown>>;
+  const { column, plusMinusMm, lower, nominal, upper, ...more } = source as Readonly<Record<string, unknown>>;
   const isSingle = column !== undefined && lower === undefined && nominal === undefined && upper === undefined;
-  const hasTolerance = typeof plusMinusMm === 'number' && plusMinusMm >= 0 && plusMinusMm <= 100;
+  const by = plusMinusMm ?? 0;
+  const hasTolerance = isSingle ? typeof by === 'number' && by >= 0 && by <= 100 : plusMinusMm === undefined;
   if (Object.keys(more).length > 0 || !hasTolerance || (column !== undefined) !== isSingle) {
     const allowed = '{ column }, { column, plusMinusMm } or { lower, nominal, upper } of column names';
     throw new DomainError(where, [{ path, received: Object.keys(source as object).join(', '), allowed }]);
   }
   if (isSingle) {
     plainName(`${path}.column`, column);
-    return { name, nominal: column as string, bounds: undefined, plusMinusMm, raw: [column as string] };
+    return { name, nominal: column as string, bounds: undefined, plusMinusMm: by as number, raw: [column as string] };
   }
   for (const [at, text] of Object.entries({ lower, nominal, upper })) plainName(`${path}.${at}`, text);
   const [low, middle, high] = [lower, nominal, upper] as [string, string, string];

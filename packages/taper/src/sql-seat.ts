@@ -11,12 +11,16 @@ import {
   LOCAL_SHARE,
   LONGEST_COLLAR_RATIO,
   OF_ROWS,
+  PLASTIC_RISE,
+  PLASTIC_RISE_UPPER,
   plain,
   SPINDLE_FACTORS,
   SPINDLE_FIT,
   THICKNESS_FACTOR,
   THINNEST_BOSS_RATIO,
   THINNEST_WALL,
+  TRAVEL_LOWER,
+  TRAVEL_UPPER,
   WIDTH_POWER,
 } from './fitted-factors.ts';
 import type { Joint, ResolvedPressing } from './joint.ts';
@@ -117,6 +121,19 @@ export function verdictSteps(input: {
     const other = opposite(corner);
     const name = (piece: string, term: Term): Term => named(piece, corner, term);
     const force = pressing === undefined ? 0 : pressing.axialForceN[CORNERS[corner]];
+    if (pressing === undefined || force === 0) {
+      const none = literal(0);
+      const never = atLeast(0, 1);
+      return {
+        forceN: 0,
+        bears: never,
+        bounded: never,
+        stop: none,
+        factor: literal(1),
+        growth: none,
+        stiffness: () => none,
+      };
+    }
     const stop = name('stop', greatest(0, nearest[corner]));
     const s = name('flats', greatest(LEAST_CONTACT_MM, middle[corner]));
     const widthMm = name('width', width(of(spindle.cornerDiameterMm, other), middle[corner], middle[other]));
@@ -125,10 +142,6 @@ export function verdictSteps(input: {
       `bears_${CORNERS[corner]}`,
       all(more(length, LEAST_CONTACT_MM), more(widthMm, LEAST_CONTACT_MM)),
     );
-    if (pressing === undefined || force === 0) {
-      const none = literal(0);
-      return { forceN: 0, bears, bounded: bears, stop, factor: literal(1), growth: none, stiffness: () => none };
-    }
     // Where nothing bears the pieces below are not asked for; one micrometre keeps them finite.
     const w = name('bearing_width', choose(bears, widthMm, 1));
     const l = name('bearing_length', choose(bears, length, 1));
@@ -152,7 +165,7 @@ export function verdictSteps(input: {
     const spindleModulus = pressing.materials.spindle.youngsModulusGPa[CORNERS[other]];
     const thickEnough = atLeast(ratio, THINNEST_BOSS_RATIO);
     const strength = pressing.materials.arm.yieldStrengthMPa?.[CORNERS[other]];
-    const scale = [0.95, 1, 1.05][corner] ?? 1;
+    const scale = [TRAVEL_LOWER, 1, TRAVEL_UPPER][corner] ?? 1;
     let factor = literal(scale);
     let bounded = all(bears, thickEnough);
     if (strength !== undefined) {
@@ -169,7 +182,7 @@ export function verdictSteps(input: {
         atMost(collapse, LARGEST_RATIO),
       );
       const fourth = square(square(plasticity));
-      factor = name('factor', times(scale, plus(1, times(corner === 2 ? 4 : 3, fourth))));
+      factor = name('factor', times(scale, plus(1, times(corner === 2 ? PLASTIC_RISE_UPPER : PLASTIC_RISE, fourth))));
     }
     const stiffness = (growthMm: Term): Term => {
       const lengthMm = plus(l, growthMm);

@@ -14,7 +14,7 @@ export interface Condition {
   level: number;
 }
 
-/** A number in exponent form, which each engine reads as a double, with all its digits. */
+/** A number in exponent form with all its digits: a double, or in PostgreSQL what becomes one beside a double. */
 export function literal(value: number): Term {
   const text = value.toExponential().replace('e', 'E');
   return { text: value < 0 ? `(${text})` : text, value, level: 0 };
@@ -32,10 +32,10 @@ function combine(sign: string, work: (a: number, b: number) => number): (a: Oper
   };
 }
 
-export const plus = combine('+', (a, b) => a + b);
-export const minus = combine('-', (a, b) => a - b);
-export const times = combine('*', (a, b) => a * b);
-export const over = combine('/', (a, b) => a / b);
+export const plus = /* @__PURE__ */ combine('+', (a, b) => a + b);
+export const minus = /* @__PURE__ */ combine('-', (a, b) => a - b);
+export const times = /* @__PURE__ */ combine('*', (a, b) => a * b);
+export const over = /* @__PURE__ */ combine('/', (a, b) => a / b);
 
 function compare(sign: string, work: (a: number, b: number) => boolean): (a: Operand, b: Operand) => Condition {
   return (first, second) => {
@@ -45,10 +45,10 @@ function compare(sign: string, work: (a: number, b: number) => boolean): (a: Ope
   };
 }
 
-export const less = compare('<', (a, b) => a < b);
-export const atMost = compare('<=', (a, b) => a <= b);
-export const more = compare('>', (a, b) => a > b);
-export const atLeast = compare('>=', (a, b) => a >= b);
+export const less = /* @__PURE__ */ compare('<', (a, b) => a < b);
+export const atMost = /* @__PURE__ */ compare('<=', (a, b) => a <= b);
+export const more = /* @__PURE__ */ compare('>', (a, b) => a > b);
+export const atLeast = /* @__PURE__ */ compare('>=', (a, b) => a >= b);
 
 const known = (value: boolean): Condition => ({ text: value ? '1E+0 > 0E+0' : '1E+0 < 0E+0', value, level: 0 });
 
@@ -102,8 +102,8 @@ function applied(name: string, work: (value: number) => number): (a: Operand) =>
   };
 }
 
-export const squareRoot = applied('SQRT', Math.sqrt);
-export const wholeBelow = applied('FLOOR', Math.floor);
+export const squareRoot = /* @__PURE__ */ applied('SQRT', Math.sqrt);
+export const wholeBelow = /* @__PURE__ */ applied('FLOOR', Math.floor);
 
 /** A power; whole ones up to the sixth are the caller's to multiply out. */
 export function power(base: Operand, exponent: number): Term {
@@ -124,7 +124,7 @@ export interface Names {
   levels(): string[][];
 }
 
-/** Starts a list of names that begin alike, so that they meet no column of the user's. */
+/** Starts a list of names that begin alike. */
 export function createNames(prefix: string): Names {
   const taken = new Set<string>();
   const columns: { level: number; text: string }[] = [];

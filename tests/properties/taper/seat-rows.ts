@@ -130,6 +130,7 @@ export function moveToLimit(block: Block, row: number, random: () => number): bo
     [here, off] = [next, found];
   }
   if (Math.abs(off) > 1e-11) return false;
-  bore[row] = here + (random() < 0.5 ? -1 : 1) * 0.9e-9 * rise * random() + (random() < 0.5 ? -1 : 1) * 1e-11 * rise;
-  return Math.abs(fromLimit(block, row, limit, depth)) <= 1.2e-9;
+  // Never nearer than 1e-11 mm, where the rounding of the travel decides and either side is right.
+  bore[row] = here + ((random() < 0.5 ? -1 : 1) * (1e-11 + 0.8e-9 * random())) / Math.abs(slope);
+  return Math.abs(fromLimit(block, row, limit, depth)) <= 1e-9;
 }

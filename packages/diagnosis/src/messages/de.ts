@@ -28,7 +28,7 @@ export const messages: Messages = {
   'caution-do-not-ride':
     'Nicht fahren, bis „{action}“ erledigt und die Verbindung geprüft ist: Ein Kurbelarm, der loslässt, wirft den Fahrer ab.',
   'caution-doubt-left':
-    'Eine Chance von {probability} bleibt, dass die Verbindung nicht sicher ist: nach der ersten Fahrt wieder ansehen.',
+    'Eine Chance von {probability} bleibt, dass die Verbindung nicht sicher ist: vor jeder Fahrt wieder ansehen.',
   'caution-bolt-needed':
     'Nie ohne die Schraube fahren, auch kein kurzes Stück: Der Arm wandert unter dem Pedal ab und verdirbt sein Loch.',
   'caution-no-shim':
@@ -36,7 +36,7 @@ export const messages: Messages = {
   'caution-safety-catch':
     'Fragen Sie nach der Sicherungsklinke: Sie muss in ihrem Loch liegen, bevor die Klemmschrauben angezogen werden.',
   'caution-look-for-cracks':
-    'Ein Riss hat eine Chance von {probability}: reinigen und Loch, Ansatz des Arms, Pedalauge und Welle ansehen. Ein gerissenes Teil ist am Ende.',
+    'Ein Riss hat eine Chance von {probability}: reinigen und Loch, Ansatz des Arms, Pedalauge und die Welle neben dem Arm ansehen. Ein gerissenes Teil ist am Ende.',
   'caution-tighten-once':
     'Auf den Wert des Herstellers anziehen und nach den ersten Fahrten einmal prüfen; ein Arm, der sich wieder löst, kommt herunter, denn jedes weitere Nachziehen weitet sein Loch.',
   'caution-spindle-thread':

@@ -160,7 +160,7 @@ function turnsOf({ axialPlayMm, cap }: PinchClampInput): Limits | null {
 }
 
 function findingsOf({ axialPlayMm, cap }: PinchClampInput, gap: Limits | undefined, gripsAtOnce: boolean): Finding[] {
-  const play = axialPlayMm === undefined ? 0 : hardLimits(axialPlayMm).nominal;
+  const play = axialPlayMm === undefined ? 0 : hardLimits(axialPlayMm).upper;
   return [
     ...(gap !== undefined && gap.upper <= 0 ? [find(messages, 'slot-closed', 'stop', {}, { path: 'slotGapMm' })] : []),
     ...(gap !== undefined && gap.lower <= 0 && gap.upper > 0

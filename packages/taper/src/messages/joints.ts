@@ -11,7 +11,7 @@ export const jointsMessages = {
   'closing-stiffness-unbounded':
     'The arm may grip without any closing of its slot, so that the stiffness of the slot has no bound.',
   'cotter-travel-not-reckoned':
-    'The travel of the cotter needs the play across the flat and the stiffness there: without them only the travel a millimetre of play takes is given.',
+    'The travel of the cotter needs the play across the flat and the stiffness there: what rests on the one that is missing is not given.',
   'cotter-works-out':
     'The cotter does not hold by itself at the lowest friction: it works out unless its nut keeps it, and a nut is no wedge.',
   'cotters-same-way-round':
