@@ -296,7 +296,7 @@ export const files: Record<string, ReferenceFile> = Object.fromEntries(
       })),
       tolerance: Object.fromEntries(Object.keys(set.asked).map((name) => [name, exact])),
       origin: {
-        kind: 'other-tool',
+        kind: 'closed-form',
         source: set.source,
         citation: set.citation,
         tool: `mathjs ${version}`,
