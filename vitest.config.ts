@@ -14,6 +14,8 @@ export default defineConfig({
     setupFiles: ['tests/setup.ts'],
     // No test is timed: this is where a hang ends, on a machine that is busy with other things.
     testTimeout: 60_000,
+    // Vitest leaves a core free, which on two cores halves the work done.
+    maxWorkers: '100%',
     projects: [
       layer('unit', ['packages/*/src/**/*.test.ts']),
       layer('reference', ['tests/reference/**/*.test.ts']),
