@@ -9,3 +9,14 @@ export function seedOfRun(): number {
     throw new Error(`SEED has to be a whole number from 0 to 2^31 - 1, not "${text}"`);
   return seed;
 }
+
+/** Uniform numbers in [0, 1) from a 32-bit seed: mulberry32, of public domain. */
+export function seededRandom(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
+  };
+}

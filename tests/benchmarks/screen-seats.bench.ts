@@ -7,7 +7,7 @@ import { all, create } from 'mathjs';
 import { expect, it } from 'vitest';
 import { fittedArmFactor, fittedSpindleFactor } from '../../packages/taper/src/fitted-factors.ts';
 import { cutNormalQuantile, uniformSource } from '../../packages/taper/src/random.ts';
-import { seededRandom } from '../properties/taper/seat-rows.ts';
+import { seededRandom } from '../seed.ts';
 
 const ROWS = 100_000;
 const PLUS_MINUS = 0.02;

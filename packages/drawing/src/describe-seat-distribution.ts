@@ -97,7 +97,7 @@ export function gapSentence(
 ): string {
   const sorted = [...samplesMm].sort((a, b) => a - b);
   const at = (share: number): number => sorted[Math.round(share * (sorted.length - 1))] ?? 0;
-  const below = (mm: number): string => percent(sorted.filter((value) => value < mm).length / sorted.length, wording);
+  const below = (mm: number): string => shareOf(sorted.filter((value) => value < mm).length, sorted.length, wording);
   const limits = limitsMm === undefined ? undefined : hardLimits(limitsMm);
   const said = wording.say('spread-gap', {
     gap: wording.say(key),
@@ -111,8 +111,11 @@ export function gapSentence(
   return limits === undefined ? said : `${said} ${wording.say('spread-limits', wording.bounds(limits, 1))}`;
 }
 
-function percent(share: number, wording: Wording): string {
-  const rounded = Math.round(share * 100);
+/** None of a few samples says less than none of many, so that such a share comes with their number. */
+function shareOf(count: number, samples: number, wording: Wording): string {
+  if (count === 0) return wording.say('spread-none', { samples: wording.number(samples, 0) });
+  if (count === samples) return wording.say('spread-all', { samples: wording.number(samples, 0) });
+  const rounded = Math.round((count / samples) * 100);
   if (rounded < 1) return wording.say('percent-under', { value: '1' });
   if (rounded > 99) return wording.say('percent-over', { value: '99' });
   return wording.say('unit-percent', { value: wording.number(rounded, 0) });

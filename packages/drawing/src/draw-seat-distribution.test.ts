@@ -33,7 +33,7 @@ describe('drawSeatDistribution', () => {
     expect(describeSeatDistribution(picture)).toBe(
       'End gap: middle 0.8 mm, nine of ten from −0.4 to 1.4 mm; gone in 20 %, thinner than 0.5 mm in 40 %. ' +
         'Worst case −0.7 to 1.9 mm. ' +
-        'Shoulder gap: middle 2.0 mm, nine of ten from 1.5 to 2.5 mm; gone in under 1 %, thinner than 0.5 mm in under 1 %.',
+        'Shoulder gap: middle 2.0 mm, nine of ten from 1.5 to 2.5 mm; gone in none of 3 samples, thinner than 0.5 mm in none of 3 samples.',
     );
   });
 

@@ -1,5 +1,6 @@
 import type { Claim, InterfaceRecord, LubricationClaim } from '@spindlewright/interfaces';
 import { convert } from '@spindlewright/quantity';
+import { jobDefaults } from './defaults.ts';
 import { extrasAfter, extrasBefore } from './fixing-extras.ts';
 import type { Job } from './job.ts';
 import type { FasteningPlan } from './joint-part.ts';
@@ -42,7 +43,7 @@ const cotterSteps = ({ cotter }: Job): string[] => [
 ];
 
 function pinchSteps({ clamp }: Job, record: InterfaceRecord, plan: Plan): string[] {
-  const count = clamp?.boltCount ?? 2;
+  const count = clamp?.boltCount ?? jobDefaults.pinchBolts.value;
   return [
     `Pinch bolts loose, cap out. Wipe spindle, splines and bore. ${greaseWords(record, 'spline')}`,
     'Slide the arm on opposite the other one: a wider or a blind spline lets it on one way only. By hand; no hammer.',

@@ -4,7 +4,7 @@ import type { Job, Reading } from './job.ts';
 import type { JointPart } from './joint-part.ts';
 import { mateState, mateWords } from './mate-decision.ts';
 import type { PlanMode } from './plan-mode.ts';
-import { limitsWords, torqueWords } from './seat-words.ts';
+import { forceWords, limitsWords, torqueWords } from './seat-words.ts';
 import { type Block, type Section, STATE_WORDS } from './sheet.ts';
 import { PLAN_LEADS, PLAN_TITLES, preloadDrawing } from './tighten-section.ts';
 
@@ -61,12 +61,6 @@ export function holdsSection(part: JointPart): Section[] {
   ];
 }
 
-const kilo = ({ lower, nominal, upper }: Limits): Limits => ({
-  lower: lower / 1000,
-  nominal: nominal / 1000,
-  upper: upper / 1000,
-});
-const force = (value: Limits): string => limitsWords(kilo(value), 'kN');
 const moment = (value: Limits): string => limitsWords(value, 'Nm', 0);
 const pressure = (value: Limits): string => limitsWords(value, 'MPa', 0);
 const yes = (flag: boolean): string => (flag ? 'yes, at its worst too' : 'not surely');
@@ -74,9 +68,9 @@ const yes = (flag: boolean): string => (flag ? 'yes, at its worst too' : 'not su
 function figureRows({ clamp, spline, cotter, faceTeeth, bar }: JointPart): string[][] {
   if (clamp !== undefined) {
     return [
-      ['force with which the clamp presses', force(clamp.clampForceN)],
+      ['force with which the clamp presses', forceWords(clamp.clampForceN)],
       ['torque that a smooth clamp holds; the splines carry the rest', moment(clamp.slipTorqueNm)],
-      ['force along the spindle that the clamp holds', force(clamp.axialHoldN)],
+      ['force along the spindle that the clamp holds', forceWords(clamp.axialHoldN)],
       ...(clamp.slotOpen === null ? [] : [['slot open', yes(clamp.slotOpen)]]),
     ];
   }
@@ -84,16 +78,16 @@ function figureRows({ clamp, spline, cotter, faceTeeth, bar }: JointPart): strin
     return [
       ['home on its stop', yes(spline.home)],
       ...(spline.travelMm === null ? [] : [['travel from the fit by hand', limitsWords(spline.travelMm, 'mm')]]),
-      ['force that the stop takes', force(spline.stopForceN)],
+      ['force that the stop takes', forceWords(spline.stopForceN)],
       ['pressure on a flank from the press', pressure(spline.contactPressureMPa)],
       ['torque that the splines bear', moment(spline.torqueCapacityNm)],
-      ['force that takes the arm off', force(spline.releaseForceN)],
+      ['force that takes the arm off', forceWords(spline.releaseForceN)],
     ];
   }
   if (cotter !== undefined) {
     return [
-      ['force between the flats', force(cotter.normalForceN)],
-      ['force that drives the cotter out again', force(cotter.releaseForceN)],
+      ['force between the flats', forceWords(cotter.normalForceN)],
+      ['force that drives the cotter out again', forceWords(cotter.releaseForceN)],
       ['holds at rest without its nut', yes(cotter.holdsAtRestWithoutNut)],
       ['torque that lifts one edge of the flat', moment(cotter.firstEdgeUnloadingNm)],
       ['torque at which the flat rocks', moment(cotter.rockingLimitNm)],
@@ -103,7 +97,7 @@ function figureRows({ clamp, spline, cotter, faceTeeth, bar }: JointPart): strin
   if (faceTeeth !== undefined) {
     return [
       ['torque at which the teeth climb', moment(faceTeeth.torqueCapacityNm)],
-      ['force that a rider needs', force(faceTeeth.neededForceN)],
+      ['force that a rider needs', forceWords(faceTeeth.neededForceN)],
       ['stays together under a rider', yes(faceTeeth.staysTogether)],
       ['pressure on the flanks', pressure(faceTeeth.contactPressureMPa)],
     ];

@@ -1,14 +1,10 @@
 import { isDomainError } from '@spindlewright/quantity';
 import { describe, expect, it } from 'vitest';
+import { demoJob } from '../test/demo-job.ts';
 import { readJob } from './read-job.ts';
 
 const good = {
-  format: 'spindlewright-job-1',
-  title: 'Demo',
-  date: '2026-11-25',
-  bike: 'an invented bike',
-  side: 'drive',
-  interface: { spindle: 'square-taper-jis', arm: 'square-taper-jis' },
+  ...demoJob,
   trialFit: { endGapMm: 2, shoulderGapMm: 3 },
 };
 

@@ -114,3 +114,7 @@ const PATH_WORDS: Readonly<Record<string, string>> = {
 /** A path of a job or prediction in plain words; the path itself where it has none. @internal */
 export const pathWords = (path: string): string =>
   (Object.hasOwn(PATH_WORDS, path) ? PATH_WORDS[path] : undefined) ?? path;
+
+/** Limits of a force in kN for reading. @internal */
+export const forceWords = ({ lower, nominal, upper }: Limits, digits?: number): string =>
+  limitsWords({ lower: lower / 1000, nominal: nominal / 1000, upper: upper / 1000 }, 'kN', digits);

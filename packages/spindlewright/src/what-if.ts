@@ -3,7 +3,7 @@ import type { Limits } from '@spindlewright/quantity';
 import type { SeatPrediction } from '@spindlewright/taper';
 import type { Job, JobChange } from './job.ts';
 import { mateWords } from './mate-decision.ts';
-import { gapWords, limitsWords, torqueWords, verdictWords } from './seat-words.ts';
+import { forceWords, gapWords, torqueWords, verdictWords } from './seat-words.ts';
 import { type FitState, type JobSheet, type Section, STATE_WORDS } from './sheet.ts';
 
 /** What a job comes to as it is, or with one thing changed. */
@@ -92,7 +92,7 @@ export function whatIfSection(rows: readonly WhatIfRow[]): Section[] {
             verdictOf(row),
             ...(taper ? [gapOf(row.endGapMm), gapOf(row.shoulderGapMm)] : []),
             row.torqueNm === undefined ? 'none' : `${torqueWords(Math.round(row.torqueNm.nominal * 10) / 10)} Nm`,
-            row.preloadN === undefined ? 'not known' : limitsWords(inKilonewtons(row.preloadN), 'kN', 0),
+            row.preloadN === undefined ? 'not known' : forceWords(row.preloadN, 0),
           ]),
         },
       ],
@@ -106,9 +106,3 @@ const verdictOf = ({ verdict, mate }: WhatIfRow): string => {
   if (verdict !== undefined) return verdictWords[verdict];
   return mate === undefined ? 'not told' : mateWords[mate];
 };
-
-const inKilonewtons = ({ lower, nominal, upper }: Limits): Limits => ({
-  lower: lower / 1000,
-  nominal: nominal / 1000,
-  upper: upper / 1000,
-});

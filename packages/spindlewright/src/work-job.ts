@@ -19,18 +19,12 @@ import { recordsOf } from './records-of.ts';
 import { seatOf } from './seat.ts';
 import { seatSections } from './seat-sections.ts';
 import type { JobSheet, Section } from './sheet.ts';
+import { sheetHead, standingCautions } from './sheet-head.ts';
 import { tightenSections } from './tighten-section.ts';
 import { tighteningOf } from './tightening.ts';
 import { tighteningProblems } from './tightening-problems.ts';
 import { whatIfRows, whatIfSection } from './what-if.ts';
 import { workJoint } from './work-joint.ts';
-
-const CAUTIONS = [
-  "The part maker's instructions come before this sheet; where they differ, follow them.",
-  'A qualified mechanic has to judge the parts at the stand; this sheet has not seen them.',
-  'Never ride without the fixing bolt or nut, however tight the arm feels: friction holds it at rest only.',
-  'An arm with a crack, a rounded bore or play is not to be ridden, whatever the figures say.',
-] as const;
 
 /**
  * Works a job: says what is wrong and why, where the arm seats, how to tighten it and when to look again.
@@ -134,6 +128,7 @@ function workTaper(read: Job): JobSheet {
     problems: tighteningProblems(tightening).length > 0,
   });
   const boltFails = tighteningProblems(tightening).length > 0;
+  const cautions = standingCautions(FIXING_CAUTION, WEAR_CAUTION);
   const sections: Section[] = [
     { id: 'owner', title: 'In short', blocks: [{ kind: 'list', ordered: false, items: decision.forOwner }] },
     ...(diagnosis === undefined ? [] : diagnosisSections(read, diagnosis)),
@@ -145,7 +140,7 @@ function workTaper(read: Job): JobSheet {
     ...(findings.length === 0
       ? []
       : [{ id: 'findings', title: 'What else there is to know', blocks: [{ kind: 'findings' as const, findings }] }]),
-    { id: 'cautions', title: 'Cautions', blocks: [{ kind: 'list', ordered: false, items: CAUTIONS }] },
+    { id: 'cautions', title: 'Cautions', blocks: [{ kind: 'list', ordered: false, items: cautions }] },
   ];
   const seats = [...(seat === undefined ? [] : [seat]), ...candidates.flatMap((candidate) => candidate.seat ?? [])];
   const taken = leavesJointAlone ? [] : assumptions(read, tightening, seats.length > 0);
@@ -159,29 +154,21 @@ function workTaper(read: Job): JobSheet {
     ...candidates.flatMap(({ mate }) => mate?.sources ?? []),
   ]);
   return {
-    format: 'spindlewright-sheet-1',
-    title: read.title,
-    date: read.date,
-    invented: read.invented ?? false,
-    bike: read.bike,
-    side: read.side,
-    state: decision.state,
-    ...(decision.missingFact === undefined ? {} : { missingFact: decision.missingFact }),
-    doNotRide: decision.doNotRide,
-    answer: decision.answer,
-    headline: decision.headline,
-    forOwner: decision.forOwner,
-    ...(diagnosis === undefined ? {} : { diagnosis }),
+    ...sheetHead(read, decision, diagnosis),
     ...(records.identification === undefined ? {} : { identification: records.identification }),
     ...(seat === undefined ? {} : { seat }),
     candidates,
     tightening,
     findings,
-    cautions: CAUTIONS,
+    cautions,
     sections: [...sections, groundsSection(taken, seat, provenance)],
     provenance,
   };
 }
+
+const FIXING_CAUTION =
+  'Never ride without the fixing bolt or nut, however tight the arm feels: friction holds it at rest only.';
+const WEAR_CAUTION = 'An arm with a crack, a rounded bore or play is not to be ridden, whatever the figures say.';
 
 /** Actions after which another arm is fitted. */
 const REPLACES_ARM: readonly unknown[] = ['replace-arm', 'replace-both', 'fit-matching-part'];

@@ -20,6 +20,7 @@ import { planMode } from './plan-mode.ts';
 import { pressPlan } from './press-plan.ts';
 import { provenanceWith } from './provenance.ts';
 import type { JobSheet, Section } from './sheet.ts';
+import { sheetHead, standingCautions } from './sheet-head.ts';
 import { tighteningProblems } from './tightening-problems.ts';
 
 const UNKNOWN = 'unknown';
@@ -120,19 +121,7 @@ export function workJoint(job: Job): JobSheet {
   ];
   const provenance = provenanceWith(sources);
   return {
-    format: 'spindlewright-sheet-1',
-    title: job.title,
-    date: job.date,
-    invented: job.invented ?? false,
-    bike: job.bike,
-    side: job.side,
-    state: decision.state,
-    ...(decision.missingFact === undefined ? {} : { missingFact: decision.missingFact }),
-    doNotRide: decision.doNotRide,
-    answer: decision.answer,
-    headline: decision.headline,
-    forOwner: decision.forOwner,
-    ...(diagnosis === undefined ? {} : { diagnosis }),
+    ...sheetHead(job, decision, diagnosis),
     joint: part,
     candidates,
     findings,
@@ -160,10 +149,8 @@ function cautionsFor(by: JointPart['fastening']['by']): string[] {
     cotters: 'Never ride without the fixing nut of the cotter, and never trust the nut alone: the wedge holds the arm.',
     none: 'Never ride without the fixing of the bearings: cone and lock nut keep the crank in its shell.',
   };
-  return [
-    "The part maker's instructions come before this sheet; where they differ, follow them.",
-    'A qualified mechanic has to judge the parts at the stand; this sheet has not seen them.',
+  return standingCautions(
     fixing[by],
     'A crank with a crack, a worn joint or play is not to be ridden, whatever the figures say.',
-  ];
+  );
 }

@@ -23,6 +23,7 @@ export const CENTRE_FILLET_RATIO = 1 / 13;
 // Contact compliance of the solid spindle by flat width over across flats, finite elements at D/s = 34/13. The pressure
 // crowds to the edges of the flat, the more the thinner the boss: fitted to the rows of other bosses within 0.9 %.
 export const SPINDLE_FACTORS = [0.555, 0.585, 0.621, 0.671, 0.743] as const;
+// First and last place from which the table can be read between two of its five values.
 const SPINDLE_PLACES = [0, 3] as const;
 /** Boss over across flats of those rows, to the power of -6. @internal */
 export const OF_ROWS = (13 / 34) ** 6;

@@ -23,7 +23,7 @@ import type { NeededPreload, preloadFor } from './preload-for.ts';
 import type { PressFit, pressFit } from './press-fit.ts';
 import type { PullerTurns, pullerTurns } from './puller-turns.ts';
 import type { RetighteningPath, retighteningPath } from './retightening-path.ts';
-import type { Seat, SeatPrediction } from './seat.ts';
+import { SEAT_VERDICTS, type Seat, type SeatPrediction, type SeatVerdict } from './seat.ts';
 import type { SeatDistribution, SeatDistributionInput } from './seat-distribution.ts';
 import type { seatFromWitnessMark } from './seat-from-witness-mark.ts';
 import type { SeatInput } from './seat-input.ts';
@@ -73,14 +73,7 @@ const radius = { above: 0, max: 10 };
 const crankLength = { min: 50, max: 300 };
 const round = { above: 0, max: 1000 };
 const compliance = z.enum(['fitted', 'fitted-plastic', 'ring', 'ring-plastic']);
-const verdict = z.enum([
-  'seats',
-  'marginal',
-  'bottoms-on-end',
-  'hits-shoulder',
-  'too-little-engagement',
-  'does-not-start',
-]);
+const verdict: z.ZodType<SeatVerdict> = z.enum(SEAT_VERDICTS);
 const findings = z.array(findingSchema);
 
 type Numbers<N> = (range: Range) => z.ZodType<N>;

@@ -2,7 +2,7 @@ import { checkInput, DomainError, type LimitsInput } from '@spindlewright/quanti
 import { type ArmColumns, readArms } from './arm-columns.ts';
 import { resolveJoint, resolvePressing } from './joint.ts';
 import { CODE, createRowJudge } from './screen-row.ts';
-import type { SeatVerdict } from './seat.ts';
+import { SEAT_VERDICTS, type SeatVerdict } from './seat.ts';
 import { faceAngleSpec, type Pressing, pressingSpec, type SpindleShape, spindleSpec } from './shapes.ts';
 
 /** A spindle end whose face angle is exact, and that of every arm. */
@@ -47,15 +47,6 @@ export interface ScreenedSeats {
 
 const WHERE = 'screenSeats';
 const REFUSED = 255;
-const NAMES = [
-  'seats',
-  'marginal',
-  'bottoms-on-end',
-  'hits-shoulder',
-  'too-little-engagement',
-  'does-not-start',
-  'cannot-tell',
-] as const;
 
 /**
  * Judges many arms on one spindle: `predictSeat` by columns, for catalogues and studies.
@@ -113,7 +104,8 @@ export function screenSeats(input: ScreenSeatsInput): ScreenedSeats {
   const verdict = codes(out?.verdict, 'verdict', rows);
   const worstLower = codes(out?.worstLower, 'worstLower', rows);
   const worstUpper = codes(out?.worstUpper, 'worstUpper', rows);
-  const counts = new Array<number>(NAMES.length + 1).fill(0);
+  const verdictNames = [...SEAT_VERDICTS, 'cannot-tell'] as const;
+  const counts = new Array<number>(verdictNames.length + 1).fill(0);
   const travelMm = new Float64Array(lengths ? rows : 0);
   const endGapMm = new Float64Array(travelMm.length);
   const shoulderGapMm = new Float64Array(travelMm.length);
@@ -138,14 +130,14 @@ export function screenSeats(input: ScreenSeatsInput): ScreenedSeats {
     verdict[index] = code;
     worstLower[index] = low;
     worstUpper[index] = high;
-    const place = code === REFUSED ? NAMES.length : code;
+    const place = code === REFUSED ? verdictNames.length : code;
     counts[place] = (counts[place] ?? 0) + 1;
   }
   return {
     verdict,
     worstLower,
     worstUpper,
-    verdictNames: NAMES,
+    verdictNames,
     counts,
     ...(lengths ? { travelMm, endGapMm, shoulderGapMm } : {}),
   };

@@ -4,7 +4,7 @@ import { exactly, nominal } from './interval.ts';
 import { distributionMessages as messages } from './messages/distribution.ts';
 import { predictSeat } from './predict-seat.ts';
 import { uniformSource } from './random.ts';
-import type { Seat, SeatPrediction, SeatVerdict } from './seat.ts';
+import { SEAT_VERDICTS, type Seat, type SeatPrediction, type SeatVerdict } from './seat.ts';
 import { startOf, usableFlat } from './seat-geometry.ts';
 import { checkSeatInput, knownSeat, type SeatInput } from './seat-input.ts';
 import {
@@ -104,14 +104,6 @@ export interface SeatDistribution {
   findings: Finding[];
 }
 
-const VERDICTS: readonly SeatVerdict[] = [
-  'seats',
-  'marginal',
-  'bottoms-on-end',
-  'hits-shoulder',
-  'too-little-engagement',
-  'does-not-start',
-];
 const SEAT_KEYS = ['mouthFromEndMm', 'endGapMm', 'shoulderGapMm', 'engagedLengthMm'] as const;
 const QUANTILES = [0.025, 0.05, 0.5, 0.95, 0.975];
 const WHERE = 'seatDistribution';
@@ -202,7 +194,7 @@ export function seatDistribution(input: SeatDistributionInput): SeatDistribution
   if (varying.length === 0) findings.push(find(messages, 'nothing-varies', 'caution'));
   return {
     worstCase,
-    verdicts: VERDICTS.map((verdict) => ({ verdict, probability: (counts.get(verdict) ?? 0) / samples })),
+    verdicts: SEAT_VERDICTS.map((verdict) => ({ verdict, probability: (counts.get(verdict) ?? 0) / samples })),
     handFit: seatSpread(columns.handFit, worstCase.handFit),
     pressed: seatSpread(columns.pressed, worstCase.pressed),
     travelMm: spreadOf(columns.travelMm),

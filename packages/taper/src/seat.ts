@@ -12,14 +12,18 @@ export interface Seat<L extends Limits | null = Limits> {
   engagedLengthMm: L;
 }
 
+/** Every verdict of a seat; their places are the codes of columns. @internal */
+export const SEAT_VERDICTS = [
+  'seats',
+  'marginal',
+  'bottoms-on-end',
+  'hits-shoulder',
+  'too-little-engagement',
+  'does-not-start',
+] as const;
+
 /** What a seat comes to, worst of the reasons first where several hold. */
-export type SeatVerdict =
-  | 'seats'
-  | 'marginal'
-  | 'bottoms-on-end'
-  | 'hits-shoulder'
-  | 'too-little-engagement'
-  | 'does-not-start';
+export type SeatVerdict = (typeof SEAT_VERDICTS)[number];
 
 /** How much one input moves the pressed seat. */
 export interface SeatSensitivity {

@@ -1,7 +1,8 @@
 // Calibration on simulated cases: how often what is said with a probability of p is so.
 import { type Diagnosis, diagnose, type JointId } from '@spindlewright/diagnosis';
 import { listFrequencyWords } from '@spindlewright/diagnosis/data';
-import { seededRandom } from './generators.ts';
+import { seededRandom } from '../../seed.ts';
+
 import { type Change, createSampler, type Simulated, type Source } from './simulate.ts';
 
 /** Bins of the leading probability. */

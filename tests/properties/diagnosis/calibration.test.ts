@@ -2,9 +2,9 @@
 // the cases come from the same judgement that the answers rest on. The judgement is tried by the vignettes.
 import type { LikelihoodRecord } from '@spindlewright/diagnosis/data';
 import { describe, expect, it } from 'vitest';
-import { seedOfRun } from '../../seed.ts';
+import { seededRandom, seedOfRun } from '../../seed.ts';
 import { BINS, everyWordMoved, simulate, spread, worst } from './calibrate.ts';
-import { FAMILY_JOINTS, seededRandom } from './generators.ts';
+import { FAMILY_JOINTS } from './generators.ts';
 import type { Change } from './simulate.ts';
 
 const CASES = 52_000;

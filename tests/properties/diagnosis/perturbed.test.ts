@@ -3,8 +3,9 @@
 import { diagnose } from '@spindlewright/diagnosis';
 import { diagnoseWith, listLikelihoods } from '@spindlewright/diagnosis/data';
 import { describe, expect, it } from 'vitest';
+import { seededRandom } from '../../seed.ts';
 import { inputOf, keptOut, tuned } from './cases.ts';
-import { seededRandom } from './generators.ts';
+
 import { diagnoseMoved, movesOf, tallyMoves, tallyOtherJudges } from './moves.ts';
 
 const SEED = 20261127;

@@ -1,8 +1,8 @@
 // A person who knows next to nothing follows the first proposed check each time and must arrive at the right action.
 import { type ActionId, type CheckId, diagnose, type Observations } from '@spindlewright/diagnosis';
 import { describe, expect, it } from 'vitest';
-import { seedOfRun } from '../../seed.ts';
-import { FAMILY_JOINTS, outcomesByCheck, seededRandom } from './generators.ts';
+import { seededRandom, seedOfRun } from '../../seed.ts';
+import { FAMILY_JOINTS, outcomesByCheck } from './generators.ts';
 import { createSampler } from './simulate.ts';
 
 /** What the joint would show, check by check; what is not listed cannot be told. */

@@ -10,18 +10,6 @@ export interface ForeignCase<Input> {
   truth: string;
 }
 
-/** Numbers from 0 to 1 from a seed: mulberry32, of public domain. */
-export function seededRandom(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let t = state;
-    t = Math.imul(t ^ (t >>> 15), t | 1);
-    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
-
 const between = (random: () => number, low: number, high: number): number => low + (high - low) * random();
 
 /** Highest in the middle, nothing beyond the bounds. */

@@ -1,6 +1,7 @@
 // The trial of identification: forecasts of the package on foreign readings, and what they have to come up to.
 import { identifySpindle, identifyThread } from '@spindlewright/interfaces';
-import { foreignSpindle, foreignThread, seededRandom } from './foreign-readings.ts';
+import { seededRandom } from '../../seed.ts';
+import { foreignSpindle, foreignThread } from './foreign-readings.ts';
 import type { Forecast, Score } from './scores.ts';
 
 /** How many readings of each kind are tried, and the seed: one that was not used while the models were being made. */

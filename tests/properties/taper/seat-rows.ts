@@ -2,17 +2,6 @@
 import type { Limits } from '@spindlewright/quantity';
 import { type BareSeat, type BareSeatInput, bareSeat } from '@spindlewright/taper/bare';
 
-/** Numbers from 0 to 1 from a seed: mulberry32, of public domain. */
-export function seededRandom(seed: number): () => number {
-  let state = seed >>> 0;
-  return () => {
-    state = (state + 0x6d2b79f5) >>> 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-}
-
 type ArmSizes = Omit<BareSeatInput['arm'], 'faceAngleDeg'>;
 export type SizeName = keyof ArmSizes;
 

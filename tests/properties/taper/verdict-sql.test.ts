@@ -3,8 +3,8 @@
 import { DOUBLE, DuckDBDataChunk, DuckDBInstance, INTEGER, VARCHAR } from '@duckdb/node-api';
 import { screenSeats, seatVerdictSql } from '@spindlewright/taper';
 import { expect, it } from 'vitest';
-import { seedOfRun } from '../../seed.ts';
-import { type Block, makeBlock, moveToLimit, SIZES, type SizeName, seatOf, seededRandom } from './seat-rows.ts';
+import { seededRandom, seedOfRun } from '../../seed.ts';
+import { type Block, makeBlock, moveToLimit, SIZES, type SizeName, seatOf } from './seat-rows.ts';
 
 const BLOCKS = 20;
 const ROWS = 50_000;
@@ -110,4 +110,25 @@ it('says the same in DuckDB, by columns and one by one, over a million rows', { 
     'seats',
     'too-little-engagement',
   ]);
+});
+
+it('refuses what is no finite number, in DuckDB as by columns', async () => {
+  const spindle = { acrossFlatsAtEndMm: 12.6, faceAngleDeg: 2, flatLengthMm: 20, cornerDiameterMm: 16.5 };
+  const database = await (await DuckDBInstance.create(':memory:')).connect();
+  await database.run(
+    "CREATE TABLE parts AS SELECT * FROM (VALUES (1, 'nan'::DOUBLE), (2, 'infinity'::DOUBLE), (3, NULL), (4, 13.6)) AS t(id, mouth)",
+  );
+  const { statement } = seatVerdictSql({
+    spindle,
+    arms: { acrossFlatsAtMouthMm: { column: 'mouth' }, boreLengthMm: 18 },
+    from: 'parts',
+    keep: ['id'],
+  });
+  const rows = (await database.runAndReadAll(`${statement} ORDER BY id`)).getRowsJson() as [number, string][];
+  database.closeSync();
+  expect(rows.map(([, verdict]) => verdict)).toEqual(['refused', 'refused', 'cannot-tell', 'seats']);
+  const endless = Number.POSITIVE_INFINITY;
+  const acrossFlatsAtMouthMm = { lower: [-endless, 13.6], nominal: [13.6, 13.6], upper: [endless, 13.6] };
+  const { verdict } = screenSeats({ spindle, arms: { acrossFlatsAtMouthMm, boreLengthMm: 18 } });
+  expect([...verdict]).toEqual([255, 0]);
 });

@@ -78,6 +78,8 @@ export const messages = {
   'spread-title': 'How the pressed seat may fall out',
   'spread-gap':
     '{gap}: middle {middle} mm, nine of ten from {lower} to {upper} mm; gone in {gone}, thinner than {room} mm in {thin}.',
+  'spread-none': 'none of {samples} samples',
+  'spread-all': 'all of {samples} samples',
   'spread-limits': 'Worst case {lower} to {upper} mm.',
   'key-share': 'share of the samples',
   'key-gone': 'no clearance left',

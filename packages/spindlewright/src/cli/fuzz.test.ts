@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { runCli } from './index.ts';
+import { runCommand } from '../../test/run-command.ts';
 import { VERBS } from './verbs/index.ts';
 
 const VALUES = [
@@ -42,22 +42,7 @@ it('whatever is typed is answered or refused, never a fault of the program', () 
   });
   fc.assert(
     fc.property(line, (args) => {
-      let out = '';
-      let err = '';
-      const code = runCli(args, {
-        readText: (path) => {
-          const text = Object.hasOwn(FILES, path) ? FILES[path] : undefined;
-          if (text === undefined) throw new Error('no such file');
-          return text;
-        },
-        writeText() {},
-        print(text) {
-          out += text;
-        },
-        complain(text) {
-          err += text;
-        },
-      });
+      const { code, out, err } = runCommand(args, FILES);
       expect([0, 1, 2]).toContain(code);
       // Refused: a reason and no half answer; answered: no number that is none.
       expect(code === 0 ? out : err).not.toBe('');

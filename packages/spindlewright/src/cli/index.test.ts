@@ -4,16 +4,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { demoJob } from '../../test/demo-job.ts';
 import { type CliHost, runCli } from './index.ts';
 import { VERBS, type Verb } from './verbs/index.ts';
 
 const job = JSON.stringify({
-  format: 'spindlewright-job-1',
-  title: 'Demo',
-  date: '2026-11-25',
-  bike: 'an invented bike',
-  side: 'drive',
-  interface: { spindle: 'square-taper-jis', arm: 'square-taper-jis' },
+  ...demoJob,
   trialFit: { endGapMm: 5, shoulderGapMm: 5 },
 });
 

@@ -1,14 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { demoJob } from '../../../test/demo-job.ts';
 import type { Asker, Choice } from './asker.ts';
 import { type AskHost, runAsk } from './index.ts';
 
 const job = {
-  format: 'spindlewright-job-1',
-  title: 'Demo',
-  date: '2026-11-25',
-  bike: 'an invented bike',
-  side: 'drive',
-  interface: { spindle: 'square-taper-jis', arm: 'square-taper-jis' },
+  ...demoJob,
   partMakerTorqueNm: '350 lbf.in',
 };
 

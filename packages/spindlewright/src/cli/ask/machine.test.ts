@@ -1,17 +1,13 @@
 import { type CheckId, diagnose, type Observations } from '@spindlewright/diagnosis';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { demoJob } from '../../../test/demo-job.ts';
 import type { Job } from '../../job.ts';
 import { readJob } from '../../read-job.ts';
 import { type Reply, replied, savedJob, startWalk, stepOf, type Walk } from './machine.ts';
 
 const job: Job = {
-  format: 'spindlewright-job-1',
-  title: 'Demo',
-  date: '2026-11-25',
-  bike: 'an invented bike',
-  side: 'drive',
-  interface: { spindle: 'square-taper-jis', arm: 'square-taper-jis' },
+  ...demoJob,
 };
 const asked = (observations: Observations) => diagnose({ joint: 'square-taper-jis', side: 'drive', observations });
 

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { squareTaperJis } from '@spindlewright/interfaces/records';
 import { describe, expect, it } from 'vitest';
+import { demoJob } from '../../../test/demo-job.ts';
 import { runCheckData } from './index.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'spindlewright-check-'));
@@ -38,12 +39,7 @@ const places = ({ faults }: { faults: { line?: number; path: string }[] }): [num
   faults.map(({ line, path }) => [line, path]);
 
 const job = {
-  format: 'spindlewright-job-1',
-  title: 'Demo',
-  date: '2026-11-25',
-  bike: 'an invented bike',
-  side: 'drive',
-  interface: { spindle: 'square-taper-jis', arm: 'square-taper-jis' },
+  ...demoJob,
   trialFit: { endGapMm: 5, shoulderGapMm: 5 },
 };
 const need = { format: 'spindlewright-need-1', for: 'arm', interface: 'square-taper-jis' };

@@ -1,6 +1,6 @@
 import { identifyBore, identifySpindle, identifyThread } from '@spindlewright/interfaces';
 import { describe, expect, it } from 'vitest';
-import { runCli } from '../index.ts';
+import { runCommand } from '../../../test/run-command.ts';
 
 const file = JSON.stringify({
   format: 'spindlewright-readings-1',
@@ -9,25 +9,8 @@ const file = JSON.stringify({
   flatLengthMm: { value: 16.5, standardUncertainty: 0.2 },
 });
 
-function run(args: readonly string[], files: Record<string, string> = { 'readings.json': file }) {
-  let out = '';
-  let err = '';
-  const code = runCli(['identify', ...args], {
-    readText(path) {
-      const text = files[path];
-      if (text === undefined) throw new Error('no such file');
-      return text;
-    },
-    writeText() {},
-    print(text) {
-      out += text;
-    },
-    complain(text) {
-      err += text;
-    },
-  });
-  return { code, out, err };
-}
+const run = (args: readonly string[], files: Record<string, string> = { 'readings.json': file }) =>
+  runCommand(['identify', ...args], files);
 const data = (args: readonly string[], files?: Record<string, string>) => {
   const { code, out } = run([...args, '--json'], files);
   expect(code).toBe(0);

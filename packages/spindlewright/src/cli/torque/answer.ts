@@ -10,6 +10,7 @@ import {
 import { type PreloadRange, preloadRange, type Thread, threadFor, torqueToHold } from '@spindlewright/torque';
 import { listTradeTorques } from '@spindlewright/torque/data';
 import { jobDefaults } from '../../defaults.ts';
+import { TOOL } from '../../press-plan.ts';
 import type { WrenchPlan } from '../../tightening-part.ts';
 import type { Parsed } from '../parse.ts';
 import { readMeasurand } from '../read-measurand.ts';
@@ -72,7 +73,7 @@ export function torqueAnswer(parsed: Parsed): TorqueAnswer {
   const assumed: string[] = [];
   const friction = frictionOf(parsed, assumed);
   const bearing = bearingOf(parsed, thread, assumed);
-  const tool = parsed.text('tool') ?? 'click-wrench-iso-6789';
+  const tool = parsed.text('tool') ?? TOOL;
   if (parsed.text('tool') === undefined) assumed.push('a click wrench in order, as ISO 6789 allows it to deviate');
   const propertyClass = parsed.text('class');
   const joint = {

@@ -1,22 +1,12 @@
 import { preloadRange, threadFor } from '@spindlewright/torque';
 import { describe, expect, it } from 'vitest';
-import { runCli } from '../index.ts';
+import { runCommand } from '../../../test/run-command.ts';
 
+/** Lines are broken for a terminal; what they say is looked at here. */
+const unbroken = (text: string): string => text.replace(/\s+/g, ' ');
 function run(...args: string[]) {
-  let out = '';
-  let err = '';
-  const code = runCli(['torque', ...args], {
-    readText: () => '',
-    writeText() {},
-    print(text) {
-      // Lines are broken for a terminal; what they say is looked at here.
-      out += args.includes('--json') ? text : text.replace(/\s+/g, ' ');
-    },
-    complain(text) {
-      err += text.replace(/\s+/g, ' ');
-    },
-  });
-  return { code, out, err };
+  const { code, out, err } = runCommand(['torque', ...args]);
+  return { code, out: args.includes('--json') ? out : unbroken(out), err: unbroken(err) };
 }
 const data = (...args: string[]) => {
   const { code, out } = run(...args, '--json');
