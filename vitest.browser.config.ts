@@ -11,5 +11,7 @@ export default defineConfig({
     include: ['tests/browser/**/*.test.ts'],
     testTimeout: 60_000,
     hookTimeout: 60_000,
+    // Of itself a poll gives up after a second, which a busy machine needs for less.
+    expect: { poll: { timeout: 30_000 } },
   },
 });
