@@ -1,6 +1,6 @@
 // Writes docs/atlas: a page a record, an index to filter and compare, and the data as files to load down. Generated,
 // never committed, so that a page cannot be older than the data.
-import { cpSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { dataEdition, listInterfaces, listNeighbours } from '@spindlewright/interfaces';
 import { type NumberRow, numberRows } from '@spindlewright/interfaces/data';
 import { getSource } from '@spindlewright/quantity/sources';
@@ -160,9 +160,13 @@ const all = records.map(({ id, title, summary, group, data, conflicts }) => ({
   numbers: numberRows({ name: id, data }).length,
 }));
 writeFileSync(`${out}/records.json`, JSON.stringify(all));
-for (const name of ['atlas.json', 'numbers.csv', 'claims.csv', 'conflicts.csv', 'threads.csv', 'register.csv']) {
-  cpSync(`packages/interfaces/data/${name}`, `${files}/${name}`);
+// Tables, their description and their schemas as they are shipped, for whoever wants them without a package.
+for (const name of readdirSync('packages/interfaces/data')) {
+  if (/\.csv$|^atlas\.json$|^datapackage\.json$/.test(name))
+    cpSync(`packages/interfaces/data/${name}`, `${files}/${name}`);
 }
+cpSync('packages/interfaces/data/schemas', `${files}/schemas`, { recursive: true });
+cpSync('packages/torque/data', `${files}/torque`, { recursive: true, filter: (path) => !path.endsWith('.md') });
 writeFileSync(
   `${out}/index.md`,
   `---
@@ -178,7 +182,7 @@ ${records.length} records of edition ${dataEdition}: the joints between arm and 
 circles beside them. Each number says how far it can be relied on and where it comes from; where sources
 [disagree](../data/conflicts) every position stands. Whole tables: [numbers](../data/numbers.csv){target="_self"},
 [statements](../data/claims.csv){target="_self"}, [threads](../data/threads.csv){target="_self"},
-[everything as JSON](../data/atlas.json){target="_self"}; the licence stands in the repository.
+[everything as JSON](../data/atlas.json){target="_self"}; all of it under the MIT licence. [How to read them](../guides/app) without running code.
 
 <ClientOnly><AtlasIndex /></ClientOnly>
 
