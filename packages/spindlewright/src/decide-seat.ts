@@ -2,7 +2,7 @@ import type { Finding } from '@spindlewright/quantity';
 import type { Job } from './job.ts';
 import { pairFindings } from './pair-findings.ts';
 import type { Problem } from './problem.ts';
-import type { SeatPart } from './seat-part.ts';
+import type { SeatFacts } from './seat-part.ts';
 import { basisWords, gapWords, pathWords, shareWords } from './seat-words.ts';
 import type { FitState } from './sheet.ts';
 
@@ -20,7 +20,7 @@ export interface SeatDecision {
 }
 
 /** Turns a predicted seat into an answer a shop can act on. @internal */
-export function decideSeat(job: Job, seat: SeatPart): SeatDecision {
+export function decideSeat(job: Job, seat: SeatFacts): SeatDecision {
   const { lead } = seat;
   const { verdict, worstVerdicts, pressed } = lead.prediction;
   const findings = pairFindings(job, seat);
@@ -102,7 +102,7 @@ export function decideSeat(job: Job, seat: SeatPart): SeatDecision {
 }
 
 /** True when two readings of the job disagree; a reading that disagrees with a published size is no contradiction. */
-function readingsDisagree({ lead }: SeatPart): boolean {
+function readingsDisagree({ lead }: SeatFacts): boolean {
   const assumed = new Set(lead.assumed);
   const read = (...paths: string[]): boolean => paths.every((path) => !assumed.has(path));
   return lead.prediction.findings.some(({ code, values }) => {
@@ -114,7 +114,7 @@ function readingsDisagree({ lead }: SeatPart): boolean {
 }
 
 /** The fact that narrows the prediction most and that somebody can find out: the trial fit first. */
-function missingReading(job: Job, { lead }: SeatPart): string {
+function missingReading(job: Job, { lead }: SeatFacts): string {
   const { pressed } = lead.prediction;
   const tighter = pressed.endGapMm.lower <= pressed.shoulderGapMm.lower ? 'endGapMm' : 'shoulderGapMm';
   if (job.trialFit?.[tighter] === undefined) return `trialFit.${tighter}`;

@@ -3,13 +3,13 @@ import { checkFixing, type FixingCheck, threadFor } from '@spindlewright/torque'
 import { jobDefaults } from './defaults.ts';
 import type { Job } from './job.ts';
 import { bearingOf } from './press-plan.ts';
-import type { PressPlan, SeatPart } from './seat-part.ts';
+import type { PressPlan, SeatFacts } from './seat-part.ts';
 import { withReadingError } from './with-reading-error.ts';
 
 const NONE: Limits = { lower: 0, nominal: 0, upper: 0 };
 
 /** Checks that the bolt can press the arm at all, when its length and the end gap were read. @internal */
-export function fixingPlan(job: Job, press: PressPlan, seat: SeatPart | undefined): FixingCheck | undefined {
+export function fixingPlan(job: Job, press: PressPlan, seat: SeatFacts | undefined): FixingCheck | undefined {
   const { fixing } = job;
   if (fixing?.lengthUnderHeadMm === undefined) return undefined;
   // With a trial fit the arm still has to travel; a gap read on the joint as found is that of the pressed arm.

@@ -49,7 +49,18 @@ export { type Screening, screenParts } from './screen/screen-parts.ts';
 export type { ScreenCount, ScreenedPart, ScreenSummary, UnmappedWord } from './screen/screened.ts';
 export type { PredictedSeat } from './screen/seat-by-readings.ts';
 export { shortlist } from './screen/shortlist.ts';
-export type { PressPlan, SeatBasis, SeatChances, SeatPart, SeatWay, SheetDrawing, StatedTorque } from './seat-part.ts';
+export type {
+  OtherWay,
+  PressPlan,
+  SeatBasis,
+  SeatChances,
+  SeatFacts,
+  SeatNumbers,
+  SeatPart,
+  SeatWay,
+  SheetDrawing,
+  StatedTorque,
+} from './seat-part.ts';
 export type { Block, FitState, JobSheet, Section } from './sheet.ts';
 export type { BoltStrength, SettlingPlan, TighteningPart, WrenchPlan } from './tightening-part.ts';
 export { version } from './version.ts';

@@ -16,16 +16,16 @@ export function sourcesOf(
   seats: readonly SeatPart[],
 ): string[] {
   const known = new Set(listSources().map(({ id }) => id));
-  const cited = (JSON.stringify(sections).match(/[a-z0-9]+(?:-[a-z0-9]+)+/g) ?? []).filter((word) => known.has(word));
+  // A drawing cites nothing and is most of what a sheet holds.
+  const worded = sections.map(({ blocks }) => blocks.filter(({ kind }) => kind !== 'drawing'));
+  const cited = (JSON.stringify(worded).match(/[a-z0-9]+(?:-[a-z0-9]+)+/g) ?? []).filter((word) => known.has(word));
   const ids = [
     ...cited,
     ...findings.flatMap(({ sources }) => sources),
     ...taken.flatMap(({ sources }) => sources),
     ...seats.flatMap(({ lead, others, mate }) => [
-      ...[lead, ...others].flatMap((way) => [
-        ...way.sources,
-        ...way.prediction.findings.flatMap((finding) => finding.sources),
-      ]),
+      ...[lead, ...others].flatMap((way) => way.sources),
+      ...lead.prediction.findings.flatMap((finding) => finding.sources),
       ...mate.sources,
     ]),
   ];
@@ -40,13 +40,14 @@ const templates = (): Messages => ({ ...taperMessages, ...interfacesMessages, ..
 
 /** Drops what the sheet says elsewhere and words ids for a reader; codes and values stay as they are. @internal */
 export function forReader(findings: readonly Finding[], words: Messages = diagnosisMessages): Finding[] {
+  const sentences = templates();
   return findings
     .filter(({ code }) => !SAID_ELSEWHERE.includes(code))
     .map((finding) => {
       const worded = Object.entries(finding.values).map(([key, value]) => [key, inWords(value, words)] as const);
       if (worded.every(([key, value]) => value === finding.values[key])) return finding;
       const values: Finding['values'] = Object.fromEntries(worded);
-      return { ...finding, message: formatFinding({ ...finding, values }, templates()) };
+      return { ...finding, message: formatFinding({ ...finding, values }, sentences) };
     });
 }
 

@@ -1,10 +1,10 @@
 import { createFinding, type Finding } from '@spindlewright/quantity';
 import type { Job } from './job.ts';
 import { messages } from './messages/en.ts';
-import type { SeatPart } from './seat-part.ts';
+import type { SeatFacts } from './seat-part.ts';
 
 /** What is worth saying of the pair besides its prediction. @internal */
-export function pairFindings(job: Job, seat: SeatPart): Finding[] {
+export function pairFindings(job: Job, seat: SeatFacts): Finding[] {
   const published = [seat.lead, ...seat.others].filter((way) => way.basis === 'published-set');
   const verdicts = new Set(published.map((way) => way.prediction.verdict));
   const { spindle, arm } = job.interface;

@@ -33,7 +33,7 @@ import type { FitData } from './screen/fit-data.ts';
 import type { Mapping } from './screen/mapping.ts';
 import type { Need } from './screen/need.ts';
 import type { ScreenedPart, ScreenSummary } from './screen/screened.ts';
-import type { PressPlan, SeatPart, SeatWay, SheetDrawing, StatedTorque } from './seat-part.ts';
+import type { OtherWay, PressPlan, SeatPart, SeatWay, SheetDrawing, StatedTorque } from './seat-part.ts';
 import type { Block, JobSheet, Section } from './sheet.ts';
 import type { TighteningPart, WrenchPlan } from './tightening-part.ts';
 import type { WhatIfRow } from './what-if.ts';
@@ -237,6 +237,38 @@ export const seatWaySchema: z.ZodType<SeatWay> = z.strictObject({
   sources: z.array(z.string()),
 });
 
+const seatVerdict = z.enum([
+  'seats',
+  'marginal',
+  'bottoms-on-end',
+  'hits-shoulder',
+  'too-little-engagement',
+  'does-not-start',
+]);
+
+const seatLengths = z.strictObject({
+  mouthFromEndMm: limitsSchema,
+  endGapMm: limitsSchema,
+  shoulderGapMm: limitsSchema,
+  engagedLengthMm: limitsSchema,
+});
+
+/** Schema of an {@link OtherWay}. */
+export const otherWaySchema: z.ZodType<OtherWay> = z.strictObject({
+  basis: z.enum(['trial-fit', 'readings', 'published-set']),
+  set: z.string(),
+  prediction: z.strictObject({
+    handFit: seatLengths,
+    pressed: seatLengths,
+    travelMm: limitsSchema,
+    pressReached: limitsSchema,
+    verdict: seatVerdict,
+    worstVerdicts: z.strictObject({ lower: seatVerdict, upper: seatVerdict }),
+  }),
+  assumed: z.array(z.string()),
+  sources: z.array(z.string()),
+});
+
 const statedTorqueSchema: z.ZodType<StatedTorque> = z.strictObject({
   id: z.string(),
   lowerNm: z.number(),
@@ -263,19 +295,10 @@ const sheetDrawingSchema: z.ZodType<SheetDrawing> = z.strictObject({
   description: z.string(),
 });
 
-const seatVerdict = z.enum([
-  'seats',
-  'marginal',
-  'bottoms-on-end',
-  'hits-shoulder',
-  'too-little-engagement',
-  'does-not-start',
-]);
-
 /** Schema of a {@link SeatPart}. */
 export const seatPartSchema: z.ZodType<SeatPart> = z.strictObject({
   lead: seatWaySchema,
-  others: z.array(seatWaySchema),
+  others: z.array(otherWaySchema),
   mate: mateResultSchema,
   drawing: sheetDrawingSchema,
   chances: z

@@ -19,6 +19,23 @@ export interface SeatWay {
   sources: readonly string[];
 }
 
+/** A predicted seat as numbers and verdicts, in mm; findings and sensitivities belong to the way that leads. */
+export type SeatNumbers = Omit<SeatPrediction, 'basis' | 'sensitivity' | 'findings'>;
+
+/** A way of knowing the seat that does not lead. */
+export interface OtherWay {
+  /** How the seat is known. */
+  basis: SeatBasis;
+  /** Name of the published set that fills in what was not read. */
+  set: string;
+  /** What the press does to the arm, by this way of knowing; lengths in mm. */
+  prediction: SeatNumbers;
+  /** Paths of shape fields that come from the set and not from a reading. */
+  assumed: readonly string[];
+  /** Ids of the sources of the set. */
+  sources: readonly string[];
+}
+
 /** A torque range that the trade states. */
 export interface StatedTorque {
   /** Id of its row in the torque data. */
@@ -75,14 +92,18 @@ export interface SeatChances {
   drawing: SheetDrawing;
 }
 
-/** The seat part of a job sheet. */
-export interface SeatPart {
+/** What is known of a seat, before anything is drawn. */
+export interface SeatFacts {
   /** The way that leads: trial fit, else readings, else the published set that leaves the least room. */
   lead: SeatWay;
   /** What other ways of knowing say. */
-  others: readonly SeatWay[];
+  others: readonly OtherWay[];
   /** Whether the two interfaces go together by name, and the shift by set. */
   mate: MateResult;
+}
+
+/** The seat part of a job sheet. */
+export interface SeatPart extends SeatFacts {
   /** The section drawing to scale. */
   drawing: SheetDrawing;
   /** The leading way as a distribution; only for the arm of the job itself, not for candidates. */

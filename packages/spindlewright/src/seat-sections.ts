@@ -1,5 +1,5 @@
 import { jobDefaults } from './defaults.ts';
-import type { SeatChances, SeatPart, SeatWay } from './seat-part.ts';
+import type { OtherWay, SeatChances, SeatPart } from './seat-part.ts';
 import { basisWords, gapWords, limitsWords, pathWords, plain, shareWords, verdictWords } from './seat-words.ts';
 import type { Section } from './sheet.ts';
 
@@ -62,11 +62,11 @@ function chanceWords({ verdicts, samples, seed }: SeatChances): string {
       return `${verdictWords[verdict]}: ${share} in 100`;
     })
     .join('; ');
-  return `If each reading lies anywhere within its limits, alike: ${shares} (${samples} samples, seed ${seed}). The limits above are the worst case, and they decide.`;
+  return `If each reading lies anywhere within its limits, alike: ${shares} (${samples} samples, seed ${seed}; standard error at most ${Math.ceil(50 / Math.sqrt(samples))} in 100). The limits above are the worst case, and they decide.`;
 }
 
 function otherWaysSection({ lead, others, mate }: SeatPart): Section {
-  const row = (way: SeatWay): string[] => [
+  const row = (way: OtherWay): string[] => [
     way.basis === 'published-set' ? `set ${way.set}` : basisWords[way.basis],
     gapWords(way.prediction.pressed.endGapMm),
     gapWords(way.prediction.pressed.shoulderGapMm),

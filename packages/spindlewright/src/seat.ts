@@ -1,15 +1,60 @@
 import { describeSeat, drawSeat } from '@spindlewright/drawing';
 import { checkMate, type InterfaceRecord } from '@spindlewright/interfaces';
 import { limitsOf, type Measurand } from '@spindlewright/quantity';
-import { assumedMaterials, type Pressing, predictSeat, type SeatInput } from '@spindlewright/taper';
+import { assumedMaterials, predictSeat, type SeatInput } from '@spindlewright/taper';
 import { jobDefaults } from './defaults.ts';
 import type { Job } from './job.ts';
 import { publishedShapes, type SetShapes } from './published-shapes.ts';
 import { chancesOf } from './seat-chances.ts';
-import type { PressPlan, SeatPart, SeatWay } from './seat-part.ts';
+import { type SeatPressing, seatNumbers } from './seat-numbers.ts';
+import type { OtherWay, PressPlan, SeatBasis, SeatFacts, SeatNumbers, SeatPart, SeatWay } from './seat-part.ts';
 import { withReadingError } from './with-reading-error.ts';
 
-/** Predicts the seat by every way of knowing it that the job allows, and draws the one that leads. @internal */
+/** A seat with what it was predicted from, so that it can be drawn. @internal */
+export interface KnownSeat {
+  facts: SeatFacts;
+  /** What the leading way was predicted from. */
+  input: SeatInput;
+  /** Both parts as the leading way has them. */
+  shown: SetShapes['read'];
+}
+
+/** Predicts the seat by every way of knowing it that the job allows; the best of them leads. @internal */
+export function knowSeat(
+  job: Job,
+  press: PressPlan,
+  spindleRecord: InterfaceRecord,
+  armRecord: InterfaceRecord,
+): KnownSeat {
+  const pressing = pressingOf(job, press);
+  const sets = publishedShapes(job, spindleRecord, armRecord);
+  const { trialFit } = job;
+  const flatsRead = sets.filter((shapes) => shapes.flatsRead);
+  const better = trialFit !== undefined || flatsRead.length > 0;
+  // Where nothing better leads, the sets are worked with whatever was read laid over.
+  const published = sets.map((shapes) =>
+    way('published-set', shapes, better ? shapes.published : shapes.read, better, pressing),
+  );
+  const read = leastRoom(flatsRead.map((shapes) => way('readings', shapes, shapes.read, false, pressing)));
+  const tried = trialFit === undefined ? undefined : leastRoom(sets.map((shapes) => tryOn(shapes, trialFit, pressing)));
+  const readInput = (set: string) => shapesOf(sets, set).read;
+  if (tried !== undefined && trialFit !== undefined) {
+    const shown = readInput(tried.set);
+    const input = { ...shown, trialFit: gapsWithError(trialFit), pressing };
+    const others = [...(read === undefined ? [] : [read]), ...published];
+    return { facts: factsOf(tried, others, spindleRecord, armRecord), input, shown };
+  }
+  // Sets only fill in what was not read, so within a better way they differ little; the one that leaves the least room leads.
+  const first = read ?? leastRoom(published);
+  if (first === undefined) throw new Error('the records of the two interfaces share no published set');
+  const shown = readInput(first.set);
+  const input = { ...shown, pressing };
+  const lead = { ...first, prediction: predictSeat(input) };
+  const others = published.filter((other) => other !== first);
+  return { facts: factsOf(lead, others, spindleRecord, armRecord), input, shown };
+}
+
+/** Predicts the seat, and draws it as the leading way has it. @internal */
 export function seatOf(
   job: Job,
   press: PressPlan,
@@ -17,51 +62,35 @@ export function seatOf(
   armRecord: InterfaceRecord,
   withChances = false,
 ): SeatPart {
-  const pressing = pressingOf(job, press);
-  const sets = publishedShapes(job, spindleRecord, armRecord);
-  const better = job.trialFit !== undefined || sets.some(({ flatsRead }) => flatsRead);
-  const published = sets.map((shapes) => publishedWay(shapes, pressing, better));
-  const read = sets.flatMap((shapes) => (shapes.flatsRead ? [readWay(shapes, pressing)] : []));
-  const trialFit = job.trialFit;
-  const tried = trialFit === undefined ? [] : sets.map((shapes) => triedWay(shapes, trialFit, pressing));
-  // Sets only fill in what was not read, so within a better way they differ little; the one that leaves the least room leads.
-  const lead = leastRoom(tried) ?? leastRoom(read) ?? leastRoom(published);
-  if (lead === undefined) throw new Error('the records of the two interfaces share no published set');
-  const others = [...[leastRoom(tried), leastRoom(read)].filter((way) => way !== undefined), ...published];
-  const shapes = sets.find((candidate) => candidate.set === lead.set);
-  const shown = shapes?.read;
-  const chances =
-    withChances && shapes !== undefined ? chancesOf(lead, seatInput(lead.basis, shapes, job, pressing)) : undefined;
-  const picture = {
-    ...shown,
-    handFit: lead.prediction.handFit,
-    pressed: lead.prediction.pressed,
-    verdict: lead.prediction.verdict,
-  };
+  const { facts, input, shown } = knowSeat(job, press, spindleRecord, armRecord);
+  const { handFit, pressed, verdict } = facts.lead.prediction;
+  const picture = { ...shown, handFit, pressed, verdict };
   return {
-    lead,
-    others: others.filter((way) => way !== lead),
-    mate: checkMate({ spindle: spindleRecord, arm: armRecord }),
+    ...facts,
     drawing: {
       narrowSvg: drawSeat({ ...picture, idPrefix: 'seat-narrow' }),
       wideSvg: drawSeat({ ...picture, idPrefix: 'seat-wide', widthPx: 720 }),
       description: describeSeat(picture),
     },
-    ...(chances === undefined ? {} : { chances }),
+    ...(withChances ? { chances: chancesOf(facts.lead, input) } : {}),
   };
 }
 
-/** What a way of knowing was predicted from. */
-function seatInput(basis: SeatWay['basis'], shapes: SetShapes, job: Job, pressing: Press): SeatInput {
-  const shown = { ...shapes.read, pressing };
-  return basis === 'trial-fit' && job.trialFit !== undefined
-    ? { ...shown, trialFit: gapsWithError(job.trialFit) }
-    : shown;
+const factsOf = (
+  lead: SeatWay,
+  others: readonly OtherWay[],
+  spindle: InterfaceRecord,
+  arm: InterfaceRecord,
+): SeatFacts => ({ lead, others, mate: checkMate({ spindle, arm }) });
+
+function shapesOf(sets: readonly SetShapes[], name: string): SetShapes {
+  const found = sets.find(({ set }) => set === name);
+  if (found === undefined) throw new Error(`no set ${name}`);
+  return found;
 }
 
-type Press = Pressing<Measurand>;
-
-const pressingOf = (job: Job, press: PressPlan): Press => ({
+/** What presses an arm on, by the job's plan. @internal */
+export const pressingOf = (job: Job, press: PressPlan): SeatPressing => ({
   axialForceN: press.preloadN,
   friction: press.flatsFriction,
   materials: {
@@ -73,29 +102,27 @@ const pressingOf = (job: Job, press: PressPlan): Press => ({
   },
 });
 
-/** The published set by itself where a better way leads; where none does, with whatever was read laid over it. */
-const publishedWay = (shapes: SetShapes, pressing: Press, alone: boolean): SeatWay => ({
-  basis: 'published-set',
-  set: shapes.set,
-  prediction: predictSeat({ ...(alone ? shapes.published : shapes.read), pressing }),
+/** One way of knowing by shapes; `alone`: with nothing but the sizes of the set. */
+const way = (
+  basis: SeatBasis,
+  { set, published, assumed, sources }: SetShapes,
+  shapes: SetShapes['read'],
+  alone: boolean,
+  pressing: SeatPressing,
+): OtherWay => ({
+  basis,
+  set,
+  prediction: seatNumbers(shapes, pressing),
   assumed: alone
     ? [
-        ...Object.keys(shapes.published.spindle).map((key) => `spindle.${key}`),
-        ...Object.keys(shapes.published.arm).map((key) => `arm.${key}`),
+        ...Object.keys(published.spindle).map((key) => `spindle.${key}`),
+        ...Object.keys(published.arm).map((key) => `arm.${key}`),
       ]
-    : shapes.assumed,
-  sources: shapes.sources,
+    : assumed,
+  sources,
 });
 
-const readWay = (shapes: SetShapes, pressing: Press): SeatWay => ({
-  basis: 'readings',
-  set: shapes.set,
-  prediction: predictSeat({ ...shapes.read, pressing }),
-  assumed: shapes.assumed,
-  sources: shapes.sources,
-});
-
-const triedWay = (shapes: SetShapes, trialFit: NonNullable<Job['trialFit']>, pressing: Press): SeatWay => ({
+const tryOn = (shapes: SetShapes, trialFit: NonNullable<Job['trialFit']>, pressing: SeatPressing): SeatWay => ({
   basis: 'trial-fit',
   set: shapes.set,
   prediction: predictSeat({ ...shapes.read, trialFit: gapsWithError(trialFit), pressing }),
@@ -111,8 +138,9 @@ function gapsWithError({ endGapMm, shoulderGapMm }: NonNullable<Job['trialFit']>
   };
 }
 
-function leastRoom(ways: readonly SeatWay[]): SeatWay | undefined {
-  const room = ({ prediction: { pressed } }: SeatWay): number =>
+/** The way that leaves the least room at its worst. @internal */
+export function leastRoom<W extends { prediction: SeatNumbers }>(ways: readonly W[]): W | undefined {
+  const room = ({ prediction: { pressed } }: W): number =>
     Math.min(pressed.endGapMm.lower, pressed.shoulderGapMm.lower);
   return [...ways].sort((a, b) => room(a) - room(b))[0];
 }

@@ -2,14 +2,14 @@ import { type Limits, limitsOf } from '@spindlewright/quantity';
 import { boltTurns, settledPreload } from '@spindlewright/taper';
 import { threadFor } from '@spindlewright/torque';
 import { jobDefaults } from './defaults.ts';
-import type { PressPlan, SeatPart } from './seat-part.ts';
+import type { PressPlan, SeatFacts } from './seat-part.ts';
 import type { SettlingPlan } from './tightening-part.ts';
 
 /** Domain of the settling estimate. */
 const LONGEST_TRAVEL_MM = 50;
 
 /** Turns of the bolt while the arm is pressed, and what riding leaves of its preload, at every corner. @internal */
-export function settlingPlan(press: PressPlan, seat: SeatPart): SettlingPlan | undefined {
+export function settlingPlan(press: PressPlan, seat: SeatFacts): SettlingPlan | undefined {
   const { travelMm } = seat.lead.prediction;
   // Outside the range that the estimate is made for nothing is said rather than something wrong.
   if (travelMm.lower <= 0 || travelMm.upper > LONGEST_TRAVEL_MM) return undefined;

@@ -4,7 +4,7 @@ import { boltFindings } from './bolt-findings.ts';
 import { boltStrength } from './bolt-strength.ts';
 import { fixingPlan } from './fixing-plan.ts';
 import type { Job } from './job.ts';
-import type { PressPlan, SeatPart } from './seat-part.ts';
+import type { PressPlan, SeatFacts } from './seat-part.ts';
 import { settlingPlan } from './settling-plan.ts';
 import type { TighteningPart } from './tightening-part.ts';
 import { tradeTorqueFinding } from './trade-torque-finding.ts';
@@ -14,7 +14,7 @@ import { wrenchPlan } from './wrench-plan.ts';
 export function tighteningOf(
   job: Job,
   press: PressPlan,
-  seat: SeatPart | undefined,
+  seat: SeatFacts | undefined,
   record: InterfaceRecord,
 ): TighteningPart {
   const { strength, findings: strengthFindings } = boltStrength(job, press);

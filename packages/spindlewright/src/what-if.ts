@@ -1,10 +1,21 @@
 import type { MateResult } from '@spindlewright/interfaces';
 import type { Limits } from '@spindlewright/quantity';
 import type { SeatPrediction } from '@spindlewright/taper';
+import { decideJob } from './decide-job.ts';
+import { decideSeat } from './decide-seat.ts';
 import type { Job, JobChange } from './job.ts';
+import { isTaperJob } from './joint-kind.ts';
 import { mateWords } from './mate-decision.ts';
+import { pressPlan } from './press-plan.ts';
+import { recordsOf } from './records-of.ts';
+import { knowSeat } from './seat.ts';
+import type { SeatFacts } from './seat-part.ts';
 import { forceWords, gapWords, torqueWords, verdictWords } from './seat-words.ts';
-import { type FitState, type JobSheet, type Section, STATE_WORDS } from './sheet.ts';
+import { type FitState, type Section, STATE_WORDS } from './sheet.ts';
+import { tighteningOf } from './tightening.ts';
+import { workJoint } from './work-joint.ts';
+
+const AS_IT_IS: JobChange = {};
 
 /** What a job comes to as it is, or with one thing changed. */
 export interface WhatIfRow {
@@ -36,10 +47,18 @@ export interface WhatIfRow {
  *
  * @internal
  */
-export function whatIfRows(job: Job, work: (job: Job) => JobSheet): WhatIfRow[] {
+export function whatIfRows(job: Job, seat?: SeatFacts): WhatIfRow[] {
   if (job.whatIf === undefined) return [];
-  const rows: { name: string; change: JobChange }[] = [{ name: 'as the job says', change: {} }, ...job.whatIf];
-  return rows.map(({ name, change }) => rowOf(name, change, work(changedJob(job, change))));
+  const rows: { name: string; change: JobChange }[] = [{ name: 'as the job says', change: AS_IT_IS }, ...job.whatIf];
+  return rows.map(({ name, change }) => {
+    const changed = changedJob(job, change);
+    return {
+      name,
+      changed: Object.keys(change),
+      // The seat of the job as it is has been worked already.
+      ...(isTaperJob(changed) ? taperRow(changed, change === AS_IT_IS ? seat : undefined) : jointRow(changed)),
+    };
+  });
 }
 
 /** The job with the fields of a change in place of its own, and only what concerns the parts. @internal */
@@ -56,18 +75,35 @@ export function changedJob(job: Job, change: JobChange): Job {
   return { ...rest, ...change };
 }
 
-function rowOf(name: string, change: JobChange, sheet: JobSheet): WhatIfRow {
-  const pressed = sheet.seat?.lead.prediction.pressed;
-  const torqueNm = sheet.tightening?.press.torqueNm ?? sheet.joint?.fastening.torqueNm;
-  const preloadN = sheet.tightening?.press.preloadN ?? sheet.joint?.fastening.preloadN;
+type RowFigures = Omit<WhatIfRow, 'name' | 'changed'>;
+
+/** Only what a row shows is worked: no drawing, no chances, no sheet. */
+function taperRow(job: Job, known: SeatFacts | undefined): RowFigures {
+  const { spindle, arm } = recordsOf(job);
+  const press = pressPlan(job);
+  const facts = known ?? knowSeat(job, press, spindle, arm).facts;
+  const tightening = tighteningOf(job, press, facts, spindle);
+  const seat = decideSeat(job, facts);
+  const { state, doNotRide } = decideJob({ job, diagnosis: undefined, seat, tightening, candidates: [] });
+  const { verdict, pressed } = facts.lead.prediction;
   return {
-    name,
-    changed: Object.keys(change),
-    state: sheet.state,
-    doNotRide: sheet.doNotRide,
-    ...(sheet.seat === undefined ? {} : { verdict: sheet.seat.lead.prediction.verdict }),
-    ...(pressed === undefined ? {} : { endGapMm: pressed.endGapMm, shoulderGapMm: pressed.shoulderGapMm }),
-    ...(sheet.joint?.mate === undefined ? {} : { mate: sheet.joint.mate.verdict }),
+    state,
+    doNotRide,
+    verdict,
+    endGapMm: pressed.endGapMm,
+    shoulderGapMm: pressed.shoulderGapMm,
+    torqueNm: press.torqueNm,
+    preloadN: press.preloadN,
+  };
+}
+
+function jointRow(job: Job): RowFigures {
+  const { state, doNotRide, joint } = workJoint(job);
+  const { torqueNm, preloadN } = joint?.fastening ?? {};
+  return {
+    state,
+    doNotRide,
+    ...(joint?.mate === undefined ? {} : { mate: joint.mate.verdict }),
     ...(torqueNm === undefined ? {} : { torqueNm }),
     ...(preloadN === undefined ? {} : { preloadN }),
   };

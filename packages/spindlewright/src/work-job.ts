@@ -74,7 +74,7 @@ const workParts = (read: Job): JobSheet => (isTaperJob(read) ? workTaper(read) :
 
 /** Adds what a job asks for besides: changes side by side, minutes and costs; before what else there is to know. */
 function withExtras(read: Job, sheet: JobSheet): JobSheet {
-  const rows = whatIfRows(read, workParts);
+  const rows = whatIfRows(read, sheet.seat);
   const result = sheet.diagnosis?.result;
   const checkMinutes = (result?.nextChecks ?? []).slice(0, NEXT_CHECKS).reduce((sum, { minutes }) => sum + minutes, 0);
   const cost = costOf(read, result?.action, checkMinutes);

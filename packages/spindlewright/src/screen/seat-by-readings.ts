@@ -1,12 +1,13 @@
 import { getInterface } from '@spindlewright/interfaces';
-import { type Limits, limitsOf } from '@spindlewright/quantity';
-import { assumedMaterials, predictSeat, type SeatVerdict } from '@spindlewright/taper';
+import type { Limits } from '@spindlewright/quantity';
+import { predictSeat, type SeatVerdict } from '@spindlewright/taper';
 import { decideSeat } from '../decide-seat.ts';
-import { jobDefaults } from '../defaults.ts';
 import type { ArmReadings, Job, SpindleReadings } from '../job.ts';
 import { pressPlan } from '../press-plan.ts';
 import { publishedShapes } from '../published-shapes.ts';
-import type { SeatBasis, SeatWay } from '../seat-part.ts';
+import { leastRoom, pressingOf } from '../seat.ts';
+import { seatNumbers } from '../seat-numbers.ts';
+import type { SeatBasis } from '../seat-part.ts';
 import type { FitState } from '../sheet.ts';
 import type { Need } from './need.ts';
 import type { Facts } from './part.ts';
@@ -52,37 +53,15 @@ export function seatByReadings(need: Need, facts: Facts, partInterface: string |
   const read = sets.filter(({ flatsRead }) => flatsRead);
   // Without an interface of its own only the stated sizes speak for the part.
   if (partInterface === undefined && read.length === 0) return undefined;
-  const press = pressPlan(job);
-  const pressing = {
-    axialForceN: press.preloadN,
-    friction: press.flatsFriction,
-    materials: {
-      arm: {
-        youngsModulusGPa: limitsOf(assumedMaterials.arm.youngsModulusGPa),
-        poissonsRatio: limitsOf(assumedMaterials.arm.poissonsRatio),
-        yieldStrengthMPa: job.arm?.yieldStrengthMPa ?? limitsOf(jobDefaults.armYield),
-      },
-    },
-  };
-  const ways = (read.length > 0 ? read : sets).map(
-    (shapes): SeatWay => ({
-      basis: read.length > 0 ? 'readings' : 'published-set',
-      set: shapes.set,
-      prediction: predictSeat({ ...shapes.read, pressing }),
-      assumed: shapes.assumed,
-      sources: shapes.sources,
-    }),
-  );
-  const room = ({ prediction: { pressed } }: SeatWay): number =>
-    Math.min(pressed.endGapMm.lower, pressed.shoulderGapMm.lower);
-  const lead = [...ways].sort((a, b) => room(a) - room(b))[0];
-  if (lead === undefined) return undefined;
-  const { state, missingFact } = decideSeat(job, {
-    lead,
-    others: [],
-    mate: NO_MATE,
-    drawing: { narrowSvg: '', wideSvg: '', description: '' },
-  });
+  const pressing = pressingOf(job, pressPlan(job));
+  const basis = read.length > 0 ? 'readings' : 'published-set';
+  const shapes = leastRoom(
+    (read.length > 0 ? read : sets).map((given) => ({ given, prediction: seatNumbers(given.read, pressing) })),
+  )?.given;
+  if (shapes === undefined) return undefined;
+  const { set, assumed, sources } = shapes;
+  const lead = { basis, set, prediction: predictSeat({ ...shapes.read, pressing }), assumed, sources } as const;
+  const { state, missingFact } = decideSeat(job, { lead, others: [], mate: NO_MATE });
   const { verdict, pressed } = lead.prediction;
   return {
     seat: {
