@@ -19,7 +19,7 @@ export default defineConfig({
     projects: [
       layer('unit', ['packages/*/src/**/*.test.ts']),
       layer('reference', ['tests/reference/**/*.test.ts']),
-      layer('properties', ['tests/properties/**/*.test.ts']),
+      layer('properties', ['tests/properties/**/*.test.ts', 'tests/fuzz/**/*.test.ts']),
       layer('docs', ['tests/docs/**/*.test.ts']),
       layer('examples', ['examples/**/*.test.ts']),
       layer('repo', ['tests/repo/**/*.test.ts']),

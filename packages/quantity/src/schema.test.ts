@@ -2,6 +2,7 @@ import { describe, expect, expectTypeOf, it } from 'vitest';
 import { z } from 'zod/v4';
 import type { Datum } from './datum.ts';
 import { createFinding } from './finding.ts';
+import { hardLimits } from './measurand.ts';
 import {
   datumSchema,
   findingSchema,
@@ -19,6 +20,15 @@ const datum: Datum = { value: 40, unit: 'Nm', standing: 'handbook', sources: ['s
 const passes = (schema: z.ZodType, value: unknown): boolean => schema.safeParse(value).success;
 
 describe('limits and measurands', () => {
+  it.each([
+    { lower: 2, nominal: 1, upper: 0 },
+    { value: 2, standardUncertainty: -1 },
+    { value: 2, standardUncertainty: 1e308 },
+  ])('asks no more of %j, which has no bounds', (value) => {
+    const asked = measurandSchema.refine((measurand) => hardLimits(measurand).lower > 0);
+    expect(asked.safeParse(value).success).toBe(false);
+  });
+
   const limits = { lower: 1, nominal: 2, upper: 3 };
 
   it.each<[string, z.ZodType, unknown, boolean]>([
@@ -38,6 +48,7 @@ describe('limits and measurands', () => {
     ['limits as measurand', measurandSchema, limits, true],
     ['a reading', measurandSchema, { value: 2, standardUncertainty: 0 }, true],
     ['a negative uncertainty', measurandSchema, { value: 2, standardUncertainty: -1 }, false],
+    ['a reading without finite bounds', measurandSchema, { value: 2, standardUncertainty: 1e308 }, false],
     ['a text', measurandSchema, '2', false],
     ['not a number as measurand', measurandSchema, Number.NaN, false],
   ])('%s', (_name, schema, value, expected) => {

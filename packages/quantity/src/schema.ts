@@ -5,6 +5,7 @@ import { DomainError } from './domain-error.ts';
 import type { Finding, Severity } from './finding.ts';
 import type { Limits, LimitsInput } from './limits.ts';
 import type { Measurand } from './measurand.ts';
+import { TRUNCATION_UNCERTAINTIES } from './numeric-issues.ts';
 import type { Source } from './sources.ts';
 
 /** Schema of {@link Limits}: finite, `lower <= nominal <= upper`. */
@@ -12,6 +13,8 @@ export const limitsSchema: z.ZodType<Limits> = z
   .strictObject({ lower: z.number(), nominal: z.number(), upper: z.number() })
   .refine((value) => value.lower <= value.nominal && value.nominal <= value.upper, {
     message: 'lower <= nominal <= upper',
+    // Else what is asked of the bounds further on would be asked of bounds that are none.
+    abort: true,
   });
 
 /** Schema of a number or {@link Limits}. */
@@ -21,7 +24,12 @@ export const limitsInputSchema: z.ZodType<LimitsInput> = z.union([z.number(), li
 export const measurandSchema: z.ZodType<Measurand> = z.union([
   z.number(),
   limitsSchema,
-  z.strictObject({ value: z.number(), standardUncertainty: z.number().min(0) }),
+  z
+    .strictObject({ value: z.number(), standardUncertainty: z.number().min(0) })
+    .refine(
+      ({ value, standardUncertainty: u }) => u >= 0 && Number.isFinite(Math.abs(value) + TRUNCATION_UNCERTAINTIES * u),
+      { message: 'bounds at 3 u that are finite', abort: true },
+    ),
 ]);
 
 const standings = [

@@ -83,6 +83,11 @@ describe('threadFor', () => {
     },
   );
 
+  it('refuses a name of endless length at once, and quotes its beginning only', () => {
+    const refused = (): unknown => threadFor(`M${'-'.repeat(1_000_000)}`);
+    expect(refused).toThrow(/received "M-{59}"; allowed/);
+  });
+
   it('leaves impossible pitches to the geometry', () => {
     expect(refusal(() => threadFor('M8x10')).path).toBe('pitchMm');
     expect(refusal(() => threadFor('M0x1')).path).toBe('nominalDiameterMm');

@@ -17,6 +17,9 @@ interface SeriesRow {
 // Read on demand: a table touched while the module loads would ride in every bundle.
 const rows = (): readonly SeriesRow[] => series.rows;
 
+/** Signs of the longest name that is read; the longest of the series have twenty. */
+const LONGEST = 60;
+
 const GRAMMAR =
   'M8x1, M14 x 1.25, M8 (coarse pitch), 9/16-20 UN, 1/2-20 UNF, 1/2 UNF, #10-32 UNF, 1.37 in x 24, 36 mm x 24 tpi; ' +
   'each with LH at the end for a left hand';
@@ -50,6 +53,8 @@ const SIZE = '(#\\d+|\\d+[ -]\\d+/\\d+|\\d+/\\d+|\\d+(?:\\.\\d+)?|\\.\\d+)';
  */
 export function threadFor(designation: string): Thread {
   if (typeof designation !== 'string') throw unreadable(String(designation), '');
+  // No thread is called by so long a name, and the patterns below take their time over one that nearly fits.
+  if (designation.length > LONGEST) throw unreadable(designation.slice(0, LONGEST), '');
   const plain = designation
     .replace(/[×∗]/g, 'x')
     .replace(/["″]|\binch(?:es)?\b/gi, ' in ')

@@ -52,3 +52,10 @@ it('whatever is typed is answered or refused, never a fault of the program', () 
     { numRuns: 400 },
   );
 });
+
+it('takes no bundle of one-letter flags apart, however long', () => {
+  const { code, err } = runCommand(['torque', `-${'N/A'.repeat(20_000)}`]);
+  expect(code).toBe(2);
+  expect(err).toContain('unknown flag -N/AN/A');
+  expect(err.length).toBeLessThan(500);
+});
