@@ -54,8 +54,8 @@ it('whatever is typed is answered or refused, never a fault of the program', () 
 });
 
 it('takes no bundle of one-letter flags apart, however long', () => {
-  const { code, err } = runCommand(['torque', `-${'N/A'.repeat(20_000)}`]);
+  const { code, err } = runCommand(['torque', `-${'±v'.repeat(20_000)}`]);
   expect(code).toBe(2);
-  expect(err).toContain('unknown flag -N/AN/A');
+  expect(err).toContain('unknown flag -±v±v');
   expect(err.length).toBeLessThan(500);
 });

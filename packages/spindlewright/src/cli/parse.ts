@@ -24,7 +24,7 @@ export function parseVerb(verb: Verb, args: readonly string[]): Parsed {
   const operands: string[] = [];
   // Flags of one letter are not bundled here; taken apart, a long word becomes as many flags.
   const end = args.indexOf('--');
-  const bundle = args.slice(0, end < 0 ? args.length : end).find((word) => /^-[a-z]./i.test(word));
+  const bundle = args.slice(0, end < 0 ? args.length : end).find((word) => /^-[^-\d.,]./.test(word));
   if (bundle !== undefined) throw new Refusal(`unknown flag ${bundle.slice(0, 40)} (${see})`);
   const { tokens } = parseArgs({
     args: [...args],
