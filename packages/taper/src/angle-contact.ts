@@ -1,4 +1,8 @@
 import { falsePosition } from './false-position.ts';
+import { LONGEST_COLLAR_RATIO } from './fitted-factors.ts';
+import { lowest } from './interval.ts';
+import type { AngleModel } from './press-model.ts';
+import { collarAt, engagedAt, mismatchAt, tangent } from './seat-geometry.ts';
 
 /** Two straight faces that are not parallel, pressed on each other. @internal */
 export interface AngleContact {
@@ -56,6 +60,35 @@ export function closingTravel(contact: AngleContact): number {
   const excess = (contactMm: number): number => at(contactMm).load - axialForceN;
   return at(falsePosition(excess, 0, lengthMm, 1e-13 * axialForceN)).addedMm;
 }
+
+/** What a difference of the face angles does to the travel of a joint. @internal */
+export const unequalAngles: AngleModel = (state, { joint, mouthMm, corner }, stiffnessNPerMm) => {
+  const { axialForceN, engagedLengthMm: lengthMm, collarMm, acrossFlatsMm, faceAngleRad } = state;
+  const { spindle, arm } = joint;
+  // Below 1 first contact is at the mouth of the bore.
+  const tangentRatio = tangent(corner(arm.faceAngleDeg, false)) / tangent(corner(spindle.faceAngleDeg));
+  const contact = {
+    axialForceN,
+    stiffnessNPerMm2: stiffnessNPerMm / lengthMm,
+    lengthMm,
+    // Travel over which the difference closes, over the length.
+    opening:
+      Math.max(0, (engagedAt(joint, mouthMm, corner) * mismatchAt(joint, corner)) / Math.tan(faceAngleRad)) / lengthMm,
+    tangentRatio,
+    decayMm: LONGEST_COLLAR_RATIO * acrossFlatsMm,
+  };
+  // What is added may rise or fall with the collar: both ends of it are tried.
+  const extreme = corner === lowest ? Math.min : Math.max;
+  const closingMm =
+    contact.opening > 0
+      ? extreme(
+          closingTravel({ ...contact, collarMm }),
+          closingTravel({ ...contact, collarMm: collarAt(joint, mouthMm, corner) }),
+        )
+      : 0;
+  // On the steeper face of the bore the end of the spindle is wedged sooner.
+  return { closingMm, slope: Math.max(1, tangentRatio) };
+};
 
 interface Row {
   /** Interference at the end that touched first, over the opening for each mm of length. */

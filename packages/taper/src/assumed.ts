@@ -1,4 +1,5 @@
 import type { Datum } from '@spindlewright/quantity';
+import { CLEAR_GAP_MM, USABLE_FLAT_SHARE } from './thresholds.ts';
 
 /** Dimensions taken when a drawing or a caliper does not give them; a result that used one says so in a finding. */
 export const assumedDimensions: Readonly<Record<'cornerDiameterMm' | 'bossDiameterMm' | 'boreCornerRadiusMm', Datum>> =
@@ -71,14 +72,14 @@ export const flatFriction: Readonly<Record<'greased' | 'dry', Datum>> = {
 /** Where a seat stops being called good. */
 export const seatThresholds: Readonly<Record<'clearGapMm' | 'usableFlatShare', Datum>> = {
   clearGapMm: {
-    value: 0.5,
+    value: CLEAR_GAP_MM,
     unit: 'mm',
     standing: 'judgement',
     sources: [],
     note: 'Clearance that both gaps have to keep at their lower limits for the verdict `seats`.',
   },
   usableFlatShare: {
-    value: 0.75,
+    value: USABLE_FLAT_SHARE,
     unit: '1',
     standing: 'judgement',
     sources: [],

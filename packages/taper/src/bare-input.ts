@@ -1,78 +1,75 @@
 import { DomainError, type Limits } from '@spindlewright/quantity';
-import type { BareSeatInput } from './bare-seat.ts';
-import { exactly } from './interval.ts';
-import type { Joint, ResolvedPressing } from './joint.ts';
-import type { Material } from './shapes.ts';
+import type { BareSeatInput } from './bare-solve.ts';
+import { exactly, OPEN } from './interval.ts';
 
-// Lowest and highest value of each field, as in the full functions; where the lowest is 0, `above` forbids 0 itself.
-const SPINDLE = {
-  acrossFlatsAtEndMm: 'above 0 60',
-  faceAngleDeg: 'from 0.2 10',
-  flatLengthMm: 'above 0 100',
-  endChamferMm: 'from 0 20',
-  cornerDiameterMm: 'above 0 80',
-};
-const WALL = { shoulderFromEndMm: 'above 0 200' };
-const ARM = {
-  acrossFlatsAtMouthMm: 'above 0 60',
-  faceAngleDeg: 'from 0.2 10',
-  boreLengthMm: 'above 0 100',
-  boltSeatFromMouthMm: 'above 0 100',
-  seatIntrusionMm: 'from 0 50',
-  mouthChamferMm: 'from 0 20',
-  bossDiameterMm: 'above 0 200',
-  boreCornerRadiusMm: 'above 0 10',
-};
-const MATERIAL = { youngsModulusGPa: 'from 1 1000', poissonsRatio: 'from 0 0.49' };
-const STRENGTH = { yieldStrengthMPa: 'from 1 5000' };
-const PRESS = { axialForceN: 'from 0 200000', friction: 'from 0 1' };
+// A nanometre: what has to be above 0 in the full functions has to be as much here, and one comparison does.
+const LEAST_MM = 1e-6;
 
-/** The fields as limits, each within its range. */
-function read<K extends string>(value: unknown, path: string, ranges: Record<K, string>): Record<K, Limits> {
-  const out = {} as Record<K, Limits>;
-  for (const key in ranges) {
-    const given = (value as Record<string, unknown> | null | undefined)?.[key];
-    const limits = typeof given === 'object' && given !== null ? (given as Limits) : exactly(given as number);
-    const { lower, nominal, upper } = limits;
-    const [how, low = 0, high = 0] = ranges[key].split(' ');
-    const numbers = [lower, nominal, upper].every(Number.isFinite) && lower <= nominal && nominal <= upper;
-    if (!numbers || lower < +low || upper > +high || (how === 'above' && lower === 0)) {
-      const allowed = `a number or rising limits ${how} ${low} to ${high}`;
-      throw new DomainError('bareSeat', [{ path: `${path}.${key}`, received: String(given), allowed }]);
-    }
-    out[key] = { lower, nominal, upper };
+type Range = readonly [least: number, most: number, without?: Limits];
+
+/** Range of each number as in the full functions, and what stands for one that may be left out. */
+const MATERIAL = {
+  youngsModulusGPa: [1, 1000],
+  poissonsRatio: [0, 0.49],
+  yieldStrengthMPa: [1, 5000, OPEN],
+} as const;
+const FIELDS = {
+  spindle: {
+    acrossFlatsAtEndMm: [LEAST_MM, 60],
+    faceAngleDeg: [0.2, 10],
+    flatLengthMm: [LEAST_MM, 100],
+    endChamferMm: [0, 20],
+    shoulderFromEndMm: [LEAST_MM, 200, OPEN],
+    cornerDiameterMm: [LEAST_MM, 80],
+  },
+  arm: {
+    acrossFlatsAtMouthMm: [LEAST_MM, 60],
+    faceAngleDeg: [0.2, 10],
+    boreLengthMm: [LEAST_MM, 100],
+    boltSeatFromMouthMm: [LEAST_MM, 100],
+    seatIntrusionMm: [0, 50],
+    mouthChamferMm: [0, 20],
+    bossDiameterMm: [LEAST_MM, 200],
+    boreCornerRadiusMm: [LEAST_MM, 10],
+  },
+  pressing: {
+    materials: { spindle: MATERIAL, arm: MATERIAL },
+    axialForceN: [0, 200_000],
+    friction: [0, 1],
+  },
+} as const;
+
+type Fields = Range | { readonly [key: string]: Fields };
+type Read<F> = F extends Range ? Limits : { [K in keyof F]: Read<F[K]> };
+
+/** The numbers as limits, each within its range. */
+function read(where: string, value: unknown, fields: Fields, path: string): unknown {
+  if (!Array.isArray(fields)) {
+    const inner = (key: string): unknown => (value as Record<string, unknown> | null | undefined)?.[key];
+    return Object.fromEntries(
+      Object.entries(fields).map(([key, below]) => [key, read(where, inner(key), below, `${path}.${key}`)]),
+    );
   }
-  return out;
+  const [least, most, without] = fields as Range;
+  if (value === undefined && without) return without;
+  const given = value as Limits | number | null | undefined;
+  const { lower, nominal, upper } =
+    (given as Limits | null | undefined)?.upper === undefined ? exactly(given as number) : (given as Limits);
+  if (
+    [lower, nominal, upper].every(Number.isFinite) &&
+    least <= lower &&
+    lower <= nominal &&
+    nominal <= upper &&
+    upper <= most
+  )
+    return { lower, nominal, upper };
+  const allowed = `a number or rising limits from ${least} to ${most}`;
+  throw new DomainError(where, [{ path: path.slice(1), received: String(value), allowed }]);
 }
 
-/** The shapes as limits. @internal */
-export function bareJoint(input: BareSeatInput): Joint {
-  const spindle = input?.spindle;
-  return {
-    spindle: {
-      ...read(spindle, 'spindle', SPINDLE),
-      ...(spindle?.shoulderFromEndMm === undefined
-        ? { shoulderFromEndMm: exactly(Number.POSITIVE_INFINITY) }
-        : read(spindle, 'spindle', WALL)),
-    },
-    arm: read(input.arm, 'arm', ARM),
-  };
-}
+/** The input as limits. @internal */
+export type BareLimits = Read<typeof FIELDS>;
 
-/** The press as limits. @internal */
-export function barePressing({ pressing }: BareSeatInput): ResolvedPressing {
-  const material = (part: 'spindle' | 'arm'): Material<Limits> => {
-    const given = pressing?.materials?.[part];
-    const path = `pressing.materials.${part}`;
-    return {
-      ...read(given, path, MATERIAL),
-      ...(given?.yieldStrengthMPa === undefined ? {} : read(given, path, STRENGTH)),
-    };
-  };
-  const arm = material('arm');
-  return {
-    ...read(pressing, 'pressing', PRESS),
-    materials: { spindle: material('spindle'), arm },
-    compliance: arm.yieldStrengthMPa === undefined ? 'fitted' : 'fitted-plastic',
-  };
-}
+/** Reads the input as limits. @internal */
+export const readBare = (where: string, input: BareSeatInput): BareLimits =>
+  read(where, input, FIELDS, '') as BareLimits;

@@ -1,6 +1,6 @@
 import { isDomainError } from '@spindlewright/quantity';
 import { describe, expect, it } from 'vitest';
-import { type BareSeatInput, bareSeat } from './bare.ts';
+import { type BareSeatInput, bareSeat, bareSeatOfEqualAngles } from './bare.ts';
 
 const input: BareSeatInput = {
   spindle: { acrossFlatsAtEndMm: 12.6, faceAngleDeg: 2, flatLengthMm: 15, endChamferMm: 0.5, cornerDiameterMm: 16.5 },
@@ -68,5 +68,27 @@ describe('bareSeat', () => {
 
   it.each([undefined, null, 7, {}])('refuses %o as well', (wrong) => {
     expect(pathOf(() => bareSeat(wrong as never))).toBe('spindle.acrossFlatsAtEndMm');
+  });
+});
+
+describe('bareSeatOfEqualAngles', () => {
+  it('is bareSeat where both angles are equal and exact', () => {
+    expect(bareSeatOfEqualAngles(input)).toEqual(bareSeat(input));
+  });
+
+  it.each([
+    ['another angle', 2.1],
+    ['an angle with limits', { lower: 1.9, nominal: 2, upper: 2.1 }],
+  ])('refuses %s, which bareSeat takes', (_, faceAngleDeg) => {
+    const uneven = { ...input, arm: { ...input.arm, faceAngleDeg } };
+    expect(bareSeat(uneven).travelMm.nominal).toBeGreaterThan(0);
+    expect(pathOf(() => bareSeatOfEqualAngles(uneven))).toBe('arm.faceAngleDeg');
+  });
+
+  it('says where it refuses, what came and what it takes', () => {
+    const wrong = { ...input, arm: { ...input.arm, boreLengthMm: 101 } };
+    expect(() => bareSeatOfEqualAngles(wrong)).toThrow(
+      'bareSeatOfEqualAngles: arm.boreLengthMm: received 101; allowed: a number or rising limits from 0.000001 to 100',
+    );
   });
 });

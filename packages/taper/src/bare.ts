@@ -4,11 +4,6 @@
  *
  * @packageDocumentation
  */
-export {
-  type BareMaterials,
-  type BarePressing,
-  type BareSeat,
-  type BareSeatInput,
-  type BareSpindle,
-  bareSeat,
-} from './bare-seat.ts';
+export { bareSeat } from './bare-seat.ts';
+export { bareSeatOfEqualAngles } from './bare-seat-of-equal-angles.ts';
+export type { BareMaterials, BarePressing, BareSeat, BareSeatInput, BareSpindle } from './bare-solve.ts';

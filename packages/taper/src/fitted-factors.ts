@@ -1,9 +1,12 @@
 /** Coefficients and factors of the fits to the finite-element rows, for one joint or for a column of them. */
 
+const NARROWEST_FLAT = 7 / 13;
+const WIDEST_FLAT = 11 / 13;
+
 /** Range of the fit of the compliance factors: boss over across flats, flat width and fillet over across flats. */
 export const fitRange = {
   bossRatio: [1.7, 4],
-  flatRatio: [7 / 13, 11 / 13],
+  flatRatio: [NARROWEST_FLAT, WIDEST_FLAT],
   filletRatio: [0.038, 0.1154],
 } as const;
 

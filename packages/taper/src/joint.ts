@@ -1,7 +1,9 @@
 import { DomainError, hardLimits, type Limits, limitsOf, type Measurand } from '@spindlewright/quantity';
 import { assumedDimensions, assumedMaterials } from './assumed.ts';
-import { exactly } from './interval.ts';
-import type { ArmShape, Compliance, Material, Materials, Pressing, SpindleShape } from './shapes.ts';
+import { exactly, OPEN } from './interval.ts';
+import type { PressSolver } from './press-model.ts';
+import { pressSolvers } from './press-models.ts';
+import type { ArmShape, Compliance, Material, Pressing, SpindleShape } from './shapes.ts';
 
 /** Both shapes with every field filled in. @internal */
 export interface Joint {
@@ -9,11 +11,17 @@ export interface Joint {
   arm: Required<ArmShape<Limits>>;
 }
 
-/** What presses the arm on, with every field filled in. @internal */
-export interface ResolvedPressing {
+/** What presses the arm on, with every field filled in; a yield strength that is not known is infinite. @internal */
+export interface PressLimits {
   axialForceN: Limits;
   friction: Limits;
-  materials: Required<Materials<Limits>>;
+  materials: Record<'spindle' | 'arm', Required<Material<Limits>>>;
+  /** Solves the press at one corner, by the model asked for. */
+  solve: PressSolver;
+}
+
+/** The same with the name of the model. @internal */
+export interface ResolvedPressing extends PressLimits {
   compliance: Compliance;
 }
 
@@ -30,7 +38,7 @@ export function resolveJoint(spindle: SpindleShape<Measurand>, arm: ArmShape<Mea
       faceAngleDeg: hardLimits(spindle.faceAngleDeg),
       flatLengthMm: hardLimits(spindle.flatLengthMm),
       endChamferMm: limitsOr(spindle.endChamferMm, none),
-      shoulderFromEndMm: limitsOr(spindle.shoulderFromEndMm, exactly(Number.POSITIVE_INFINITY)),
+      shoulderFromEndMm: limitsOr(spindle.shoulderFromEndMm, OPEN),
       cornerDiameterMm: limitsOr(spindle.cornerDiameterMm, limitsOf(assumedDimensions.cornerDiameterMm)),
     },
     arm: {
@@ -46,15 +54,12 @@ export function resolveJoint(spindle: SpindleShape<Measurand>, arm: ArmShape<Mea
   };
 }
 
-function resolveMaterial(part: 'spindle' | 'arm', given: Material<Measurand> | undefined): Material<Limits> {
-  if (given === undefined) {
-    const { youngsModulusGPa, poissonsRatio } = assumedMaterials[part];
-    return { youngsModulusGPa: limitsOf(youngsModulusGPa), poissonsRatio: limitsOf(poissonsRatio) };
-  }
+function resolveMaterial(part: 'spindle' | 'arm', given?: Material<Measurand>): Required<Material<Limits>> {
+  const assumed = assumedMaterials[part];
   return {
-    youngsModulusGPa: hardLimits(given.youngsModulusGPa),
-    poissonsRatio: hardLimits(given.poissonsRatio),
-    ...(given.yieldStrengthMPa === undefined ? {} : { yieldStrengthMPa: hardLimits(given.yieldStrengthMPa) }),
+    youngsModulusGPa: given ? hardLimits(given.youngsModulusGPa) : limitsOf(assumed.youngsModulusGPa),
+    poissonsRatio: given ? hardLimits(given.poissonsRatio) : limitsOf(assumed.poissonsRatio),
+    yieldStrengthMPa: limitsOr(given?.yieldStrengthMPa, OPEN),
   };
 }
 
@@ -74,11 +79,13 @@ export function requireYieldStrength(where: string, at: string, pressing: Pressi
 
 /** Fills in the materials and the model. @internal */
 export function resolvePressing(pressing: Pressing<Measurand>): ResolvedPressing {
-  const arm = resolveMaterial('arm', pressing.materials?.arm);
+  const { spindle, arm } = pressing.materials ?? {};
+  const compliance = pressing.compliance ?? (arm?.yieldStrengthMPa === undefined ? 'fitted' : 'fitted-plastic');
   return {
     axialForceN: hardLimits(pressing.axialForceN),
     friction: hardLimits(pressing.friction),
-    materials: { spindle: resolveMaterial('spindle', pressing.materials?.spindle), arm },
-    compliance: pressing.compliance ?? (arm.yieldStrengthMPa === undefined ? 'fitted' : 'fitted-plastic'),
+    materials: { spindle: resolveMaterial('spindle', spindle), arm: resolveMaterial('arm', arm) },
+    compliance,
+    solve: pressSolvers[compliance],
   };
 }

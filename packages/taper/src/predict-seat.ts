@@ -1,18 +1,16 @@
 import type { Limits, Measurand } from '@spindlewright/quantity';
 import { find } from './find.ts';
-import { type Corner, exactly, highest, nominal } from './interval.ts';
+import { exactly, highest, nominal } from './interval.ts';
 import { pressMessages } from './messages/press.ts';
 import { pressFindings } from './press-findings.ts';
-import { type PressState, solvePress } from './press-model.ts';
 import { pressStateAt } from './press-state.ts';
 import type { SeatPrediction } from './seat.ts';
 import { seatFindings } from './seat-findings.ts';
-import { startOf, usableFlat } from './seat-geometry.ts';
 import { basisOf, checkSeatInput, knownSeat, type SeatInput } from './seat-input.ts';
 import { seatSensitivity } from './seat-sensitivity.ts';
 import { seatVerdicts } from './seat-verdict.ts';
 import type { ArmShape, SpindleShape } from './shapes.ts';
-import { jointOf, pressReached, solveSeat } from './solve-seat.ts';
+import { jointOf, pressReached, solveSeat, worstCase } from './solve-seat.ts';
 
 /**
  * Predicts where a square-taper arm seats, by hand and pressed on, what stops it, and whether that is good enough.
@@ -63,28 +61,20 @@ export function predictSeat(input: SeatInput): SeatPrediction<Limits | null> {
   checkSeatInput('predictSeat', input);
   const { spindle, arm, trialFit, pressing } = input;
   const known = knownSeat(input);
-  const solved = solveSeat(known);
+  const solved = solveSeat(known, worstCase);
   const joint = jointOf(known);
-  const start = joint && solved.handFit.mouthFromEndMm;
-  const judged = {
-    basis: basisOf(input),
-    ...seatVerdicts({
-      startMm: joint && start ? startOf(joint, start) : null,
-      usableFlatMm: joint ? usableFlat(joint) : null,
-      pressed: solved.pressed,
-    }),
-    sensitivity: seatSensitivity(known),
-  } as const;
+  const judged = { basis: basisOf(input), ...seatVerdicts(solved, joint), sensitivity: seatSensitivity(known) };
   const findings = seatFindings({ known, trialFit, solved, judged });
   const resolved = known.pressing;
   if (spindle && arm && pressing && joint && resolved) {
-    const place = judged.basis === 'witness-mark' ? 'pressed' : 'hand-fit';
-    const mouth = solved[place === 'pressed' ? 'pressed' : 'handFit'].mouthFromEndMm ?? exactly(0);
-    const stateAt = (corner: Corner): PressState => pressStateAt(joint, resolved, mouth, corner, place);
-    const state = stateAt(nominal);
-    const outcome = solvePress(state);
+    const isPressed = judged.basis === 'witness-mark';
+    const mouthMm = solved[isPressed ? 'pressed' : 'handFit'].mouthFromEndMm ?? exactly(0);
+    const place = { joint, mouthMm, corner: nominal };
+    const state = pressStateAt(place, resolved, isPressed);
+    const outcome = resolved.solve(state, place);
     findings.push(...pressFindings({ spindle, arm, pressing, at: 'pressing.', joint, state, outcome }));
-    if (outcome?.bounded && !solvePress(stateAt(highest))?.bounded) {
+    const worst = { ...place, corner: highest };
+    if (outcome?.bounded && !resolved.solve(pressStateAt(worst, resolved, isPressed), worst)?.bounded) {
       const reason = 'at the worst limits of the readings the boss gives way or nothing is engaged';
       findings.push(find(pressMessages, 'travel-unbounded', 'caution', { reason }));
     }

@@ -1,10 +1,13 @@
 import type { Finding, Measurand, Severity } from '@spindlewright/quantity';
 import { assumedDimensions, assumedMaterials, flatFriction } from './assumed.ts';
+import { firstYieldMPa } from './boss-stress.ts';
 import { find } from './find.ts';
 import { COLLAPSE_RATIO, fitRange } from './fitted-factors.ts';
+import { nominal } from './interval.ts';
 import type { Joint } from './joint.ts';
 import { pressMessages } from './messages/press.ts';
 import type { PressOutcome, PressState } from './press-model.ts';
+import { mismatchAt } from './seat-geometry.ts';
 import type { ArmShape, Pressing, SpindleShape } from './shapes.ts';
 
 /** What was assumed for the press, and where it leaves the range in which the model was checked. @internal */
@@ -37,19 +40,23 @@ export function pressFindings(input: {
     say('travel-unbounded', 'stop', { reason }, undefined, []);
     return findings;
   }
-  const { pressureMPa: contactPressureMPa, collapses, firstYieldMPa } = outcome;
+  const { pressureMPa: contactPressureMPa, collapses } = outcome;
+  const firstYield = firstYieldMPa(state);
   if (collapses) {
     const plasticityRatio = Math.max(outcome.pressureRatio, outcome.plasticityRatio);
     say('bore-fully-plastic', 'stop', { plasticityRatio, collapseRatio: COLLAPSE_RATIO });
   }
   if (!outcome.bounded) say('travel-unbounded', 'stop', { reason: 'the boss gives way under this pressure' });
-  if (contactPressureMPa > firstYieldMPa) say('first-yield-passed', 'caution', { contactPressureMPa, firstYieldMPa });
-  if (state.closingMm > 0) {
+  if (contactPressureMPa > firstYield) {
+    say('first-yield-passed', 'caution', { contactPressureMPa, firstYieldMPa: firstYield });
+  }
+  if (mismatchAt(joint, nominal) > 0) {
     const boreIsSteeper = joint.arm.faceAngleDeg.nominal > joint.spindle.faceAngleDeg.nominal;
     const end = boreIsSteeper ? 'end of the spindle' : 'mouth of the bore';
     say('angles-differ', 'caution', { end, closingMm: outcome.closingMm }, 'arm.faceAngleDeg');
   }
-  for (const [quantity, value, [lower, upper]] of fitChecks(state)) {
+  const outOfFit = pressing.compliance?.startsWith('ring') ? [] : fitChecks(state);
+  for (const [quantity, value, [lower, upper]] of outOfFit) {
     if (value < lower || value > upper) say('outside-fit-range', 'caution', { quantity, value, lower, upper });
   }
   if (spindle.cornerDiameterMm === undefined) {
@@ -83,7 +90,6 @@ export function pressFindings(input: {
 }
 
 function fitChecks(state: PressState): [string, number, readonly [number, number]][] {
-  if (state.compliance.startsWith('ring')) return [];
   const over = state.acrossFlatsMm;
   return [
     ['boss diameter over across flats', state.bossDiameterMm / over, fitRange.bossRatio],

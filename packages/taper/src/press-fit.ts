@@ -1,11 +1,11 @@
 import { checkInput, DomainError, type Finding, type Limits } from '@spindlewright/quantity';
 import { type BoltTurns, countTurns, pitchSpec } from './bolt-turns.ts';
+import { cornerStressFactor, firstYieldMPa } from './boss-stress.ts';
 import { find } from './find.ts';
 import { bounds, nominal } from './interval.ts';
 import { requireYieldStrength, resolveJoint, resolvePressing } from './joint.ts';
 import { pressMessages as messages } from './messages/press.ts';
 import { pressFindings } from './press-findings.ts';
-import { cornerStressFactor, solvePress } from './press-model.ts';
 import { pressStateAt } from './press-state.ts';
 import { handFitAt } from './seat-geometry.ts';
 import {
@@ -145,8 +145,10 @@ export function pressFit(
   }
   const joint = resolveJoint(input.spindle, input.arm);
   const mouth = bounds((corner) => handFitAt(joint, corner));
-  const state = pressStateAt(joint, resolvePressing(input), mouth, nominal);
-  const outcome = solvePress(state);
+  const pressing = resolvePressing(input);
+  const place = { joint, mouthMm: mouth, corner: nominal };
+  const state = pressStateAt(place, pressing, false);
+  const outcome = pressing.solve(state, place);
   const bounded = outcome?.bounded === true;
   const cosine = Math.cos(state.faceAngleRad);
   const tangent = Math.tan(state.faceAngleRad);
@@ -164,7 +166,7 @@ export function pressFit(
     findings.push(find(messages, 'bore-corner-stress-unbounded', 'caution', { bossRatio }));
   }
   const repressTravelMm =
-    bounded && state.compliance === 'fitted-plastic'
+    bounded && pressing.compliance === 'fitted-plastic'
       ? bounds((corner) => corner(REPRESS_FACTOR) * outcome.plasticityRatio ** 4 * outcome.elasticMm)
       : null;
   let turns: BoltTurns | undefined;
@@ -186,8 +188,8 @@ export function pressFit(
     releaseForceN: 4 * normalForceN * cosine * (releaseFriction - tangent) + 0,
     holdsAtRestWithoutBolt,
     boreCornerStressMPa: outcome && stressFactor !== null ? stressFactor * outcome.pressureMPa : null,
-    plastic: outcome !== undefined && outcome.pressureMPa > outcome.firstYieldMPa,
-    complianceFactors: outcome ? { armFactor: outcome.armFactor, spindleFactor: outcome.spindleFactor } : null,
+    plastic: outcome !== undefined && outcome.pressureMPa > firstYieldMPa(state),
+    complianceFactors: outcome ? outcome.factors : null,
     ...(turns ? { boltTurns: turns.boltTurns } : {}),
     findings,
   };

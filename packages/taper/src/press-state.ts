@@ -1,9 +1,9 @@
 import type { Limits } from '@spindlewright/quantity';
 import { LEAST_CONTACT_MM } from './fitted-factors.ts';
-import { type Corner, lowest, opposite } from './interval.ts';
-import type { Joint, ResolvedPressing } from './joint.ts';
-import type { PressState } from './press-model.ts';
-import { engagedAt, flatWidthAt, middleAcrossFlatsAt, mismatch } from './seat-geometry.ts';
+import { opposite } from './interval.ts';
+import type { PressLimits } from './joint.ts';
+import type { PressPlace, PressState } from './press-model.ts';
+import { collarAt, engagedAt, flatWidthAt, middleAcrossFlatsAt, radians } from './seat-geometry.ts';
 import type { Material } from './shapes.ts';
 
 /**
@@ -16,22 +16,21 @@ import type { Material } from './shapes.ts';
  * @internal
  */
 export function pressStateAt(
-  joint: Joint,
-  pressing: ResolvedPressing,
-  mouthMm: Limits,
-  corner: Corner,
-  place: 'hand-fit' | 'pressed' = 'hand-fit',
+  { joint, mouthMm, corner }: PressPlace,
+  pressing: PressLimits,
+  isPressed: boolean,
 ): PressState {
   const { spindle, arm } = joint;
   const inverse = opposite(corner);
-  const faceAngleRad = (corner(spindle.faceAngleDeg, false) * Math.PI) / 180;
-  const collarMm = Math.max(0, inverse(spindle.endChamferMm) + inverse(arm.boreLengthMm) - inverse(mouthMm, false));
-  // What a difference of the angles adds may rise or fall with the collar: both ends of it are tried.
-  const otherCollarMm = Math.max(0, corner(spindle.endChamferMm) + corner(arm.boreLengthMm) - corner(mouthMm, false));
+  const faceAngleRad = radians(corner(spindle.faceAngleDeg, false));
+  const collarMm = collarAt(joint, mouthMm, inverse);
   const roomMm = inverse(spindle.flatLengthMm) + inverse(arm.mouthChamferMm) - inverse(mouthMm, false);
-  const strength = pressing.materials.arm.yieldStrengthMPa;
+  const material = (of: Required<Material<Limits>>, poissonGrows: boolean): Required<Material> => ({
+    youngsModulusGPa: corner(of.youngsModulusGPa, false),
+    poissonsRatio: corner(of.poissonsRatio, poissonGrows),
+    yieldStrengthMPa: corner(of.yieldStrengthMPa, false),
+  });
   return {
-    compliance: pressing.compliance,
     axialForceN: corner(pressing.axialForceN),
     friction: corner(pressing.friction, false),
     faceAngleRad,
@@ -41,24 +40,10 @@ export function pressStateAt(
     flatWidthMm: flatWidthAt(joint, mouthMm, inverse),
     widestFlatMm: flatWidthAt(joint, mouthMm, corner),
     collarMm,
-    otherCollarMm,
-    closingGrows: corner !== lowest,
-    growthMm: place === 'pressed' ? 0 : Math.max(0, Math.min(collarMm, roomMm)),
-    closingMm: Math.max(0, (engagedAt(joint, mouthMm, corner) * corner(mismatch(joint))) / Math.tan(faceAngleRad)),
-    tangentRatio:
-      Math.tan((corner(arm.faceAngleDeg, false) * Math.PI) / 180) /
-      Math.tan((corner(spindle.faceAngleDeg) * Math.PI) / 180),
+    growthMm: isPressed ? 0 : Math.max(0, Math.min(collarMm, roomMm)),
     bossDiameterMm: corner(arm.bossDiameterMm, false),
     boreCornerRadiusMm: corner(arm.boreCornerRadiusMm, false),
-    spindle: materialAt(pressing.materials.spindle, corner, false),
-    arm: {
-      ...materialAt(pressing.materials.arm, corner, true),
-      ...(strength === undefined ? {} : { yieldStrengthMPa: corner(strength, false) }),
-    },
+    spindle: material(pressing.materials.spindle, false),
+    arm: material(pressing.materials.arm, true),
   };
 }
-
-const materialAt = (material: Material<Limits>, corner: Corner, poissonGrows: boolean): Material => ({
-  youngsModulusGPa: corner(material.youngsModulusGPa, false),
-  poissonsRatio: corner(material.poissonsRatio, poissonGrows),
-});

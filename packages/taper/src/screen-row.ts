@@ -1,4 +1,3 @@
-import { seatThresholds } from './assumed.ts';
 import { falsePosition } from './false-position.ts';
 import {
   COLLAPSE_RATIO,
@@ -18,6 +17,7 @@ import {
   TRAVEL_UPPER,
 } from './fitted-factors.ts';
 import type { Joint, ResolvedPressing } from './joint.ts';
+import { CLEAR_GAP_MM, USABLE_FLAT_SHARE } from './thresholds.ts';
 
 /** Codes of the verdicts, places in `verdictNames`. @internal */
 export const CODE = { seats: 0, marginal: 1, bottoms: 2, shoulder: 3, little: 4, noStart: 5, unknown: 6 } as const;
@@ -235,7 +235,7 @@ export function createRowJudge(
       const nearest = Math.min(end, wall);
       if (travelPast(corner, nearest) >= 0) return end <= wall ? CODE.bottoms : CODE.shoulder;
       const usable = Math.min(at(flat, other) - at(chamfer, corner), at(bore, other) - at(mouthChamfer, corner));
-      const least = seatThresholds.usableFlatShare.value * usable;
+      const least = USABLE_FLAT_SHARE * usable;
       const reaches = least + at(mouthChamfer, other) + at(chamfer, other) - at(mouth, corner);
       const leaves = at(flat, corner) + at(bore, corner) - at(mouth, other) - least;
       if (
@@ -245,7 +245,7 @@ export function createRowJudge(
         travelPast(other, leaves) > 0
       )
         return CODE.little;
-      return travelPast(corner, nearest - seatThresholds.clearGapMm.value) > 0 ? CODE.marginal : CODE.seats;
+      return travelPast(corner, nearest - CLEAR_GAP_MM) > 0 ? CODE.marginal : CODE.seats;
     },
     travelMm() {
       const { forceN } = sides[1];
@@ -284,7 +284,7 @@ function sideOf(
     wedge: 4 * (Math.sin(angle) + friction * Math.cos(angle)) * tan,
     armModulus: arm?.youngsModulusGPa[other] ?? 1,
     spindleModulus: pressing?.materials.spindle.youngsModulusGPa[other] ?? 1,
-    strengthMPa: isPlastic ? (arm?.yieldStrengthMPa?.[other] ?? 0) : Number.POSITIVE_INFINITY,
+    strengthMPa: isPlastic ? (arm?.yieldStrengthMPa[other] ?? 0) : Number.POSITIVE_INFINITY,
     turnedSquare: spindle.cornerDiameterMm[other] ** 2,
     widestTurnedSquare: spindle.cornerDiameterMm[own] ** 2,
     scale: [TRAVEL_LOWER, 1, TRAVEL_UPPER][corner] ?? 1,

@@ -5,7 +5,6 @@ import { distributionMessages as messages } from './messages/distribution.ts';
 import { predictSeat } from './predict-seat.ts';
 import { uniformSource } from './random.ts';
 import { SEAT_VERDICTS, type Seat, type SeatPrediction, type SeatVerdict } from './seat.ts';
-import { startOf, usableFlat } from './seat-geometry.ts';
 import { checkSeatInput, knownSeat, type SeatInput } from './seat-input.ts';
 import {
   correlationMatrix,
@@ -17,7 +16,7 @@ import {
   varyingInputs,
 } from './seat-samples.ts';
 import { verdictAt } from './seat-verdict.ts';
-import { jointOf, solveSeat } from './solve-seat.ts';
+import { jointOf, sampledAt, solveSeat, worstCase } from './solve-seat.ts';
 
 /** What is sampled, how often and from which seed. */
 export interface SeatDistributionInput extends SeatInput {
@@ -177,10 +176,9 @@ export function seatDistribution(input: SeatDistributionInput): SeatDistribution
   const kept: SampledSeat[] = [];
   for (let k = 0; k < samples; k++) {
     draw();
-    const { handFit, pressed, travelMm } = solveSeat(sample, uniform());
-    const start = handFit.mouthFromEndMm;
-    const startMm = joint && start ? startOf(joint, start) : null;
-    const verdict = verdictAt({ startMm, usableFlatMm: joint ? usableFlat(joint) : null, pressed }, nominal);
+    const seat = solveSeat(sample, sampledAt(uniform()));
+    const { handFit, pressed, travelMm } = seat;
+    const verdict = verdictAt(seat, joint, nominal);
     counts.set(verdict, (counts.get(verdict) ?? 0) + 1);
     columns.travelMm[k] = travelMm.nominal;
     for (const key of SEAT_KEYS) {
@@ -256,7 +254,7 @@ function firstOrder(
     return slope * deviationOf(input);
   });
   for (const { limits, slot } of varying) Object.assign(slot, exactly(limits.nominal));
-  const model = solveSeat(sample);
+  const model = solveSeat(sample, worstCase);
   const modelMm = (model.travelMm.upper - model.travelMm.lower) / Math.sqrt(12);
   // A witness mark tells the pressed place itself.
   const pressedModelMm = sample.trialFit === undefined && sample.witnessMark !== undefined ? 0 : modelMm;

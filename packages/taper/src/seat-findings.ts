@@ -1,11 +1,11 @@
 import type { Finding, Limits, Measurand, Severity } from '@spindlewright/quantity';
-import { seatThresholds } from './assumed.ts';
 import { find } from './find.ts';
-import { bounds } from './interval.ts';
+import { bounds, nominal } from './interval.ts';
 import { seatMessages } from './messages/seat.ts';
 import type { SeatPrediction } from './seat.ts';
-import { handFitAt, usableFlat } from './seat-geometry.ts';
+import { handFitAt, usableFlatAt } from './seat-geometry.ts';
 import { jointOf, type KnownSeat, mouthsByTrialFit, type SolvedSeat, seatByMark } from './solve-seat.ts';
+import { CLEAR_GAP_MM, USABLE_FLAT_SHARE } from './thresholds.ts';
 
 type Say = (code: keyof typeof seatMessages, severity: Severity, values?: Record<string, number | string>) => void;
 
@@ -59,14 +59,14 @@ function sayVerdict(
 ): void {
   const joint = jointOf(known);
   const value = (limits: Limits | null | undefined): number => limits?.nominal ?? 0;
-  if (verdict === 'marginal') say('marginal', 'caution', { clearGapMm: seatThresholds.clearGapMm.value });
+  if (verdict === 'marginal') say('marginal', 'caution', { clearGapMm: CLEAR_GAP_MM });
   else if (verdict !== 'seats') {
     say(verdict, 'stop', {
       endGapMm: value(pressed.endGapMm),
       shoulderGapMm: value(pressed.shoulderGapMm),
       engagedLengthMm: value(pressed.engagedLengthMm),
-      usableFlatMm: value(joint && usableFlat(joint)),
-      usableFlatShare: seatThresholds.usableFlatShare.value,
+      usableFlatMm: joint ? usableFlatAt(joint, nominal) + 0 : 0,
+      usableFlatShare: USABLE_FLAT_SHARE,
     });
   }
   const { lower, upper } = worstVerdicts;
@@ -79,7 +79,7 @@ function sayVerdict(
 function sayDisagreement(say: Say, known: KnownSeat, solved: SolvedSeat, basis: SeatPrediction['basis']): void {
   const joint = jointOf(known);
   const { handFit, pressed } = solved;
-  const mark = known.witnessMark && seatByMark(known.witnessMark.markEndFromSpindleEndMm, joint).mouthFromEndMm;
+  const mark = known.witnessMark && seatByMark(known.witnessMark.markEndFromSpindleEndMm, joint, bounds).mouthFromEndMm;
   const trial = pressed.mouthFromEndMm;
   if (basis === 'trial-fit' && joint && mark && trial) {
     // Without a pressing force the arm may yet travel, so that only a mark farther out than the hand fit tells.
@@ -91,7 +91,7 @@ function sayDisagreement(say: Say, known: KnownSeat, solved: SolvedSeat, basis: 
   const used = handFit.mouthFromEndMm;
   if (joint === undefined || used === null || basis === 'shapes') return;
   const others: [string, Limits | undefined][] = [['sizes of the parts', bounds((corner) => handFitAt(joint, corner))]];
-  if (known.trialFit) others.push(['gap to the shoulder', mouthsByTrialFit(known.trialFit, joint)[1]]);
+  if (known.trialFit) others.push(['gap to the shoulder', mouthsByTrialFit(known.trialFit, joint, bounds)[1]]);
   for (const [second, other] of others) {
     if (other === undefined || (other.lower <= used.upper && other.upper >= used.lower)) continue;
     const first = basis === 'trial-fit' ? 'trial fit' : 'witness mark';

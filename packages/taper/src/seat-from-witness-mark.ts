@@ -1,5 +1,6 @@
 import { checkInput, type Finding, hardLimits, type Limits, type Measurand } from '@spindlewright/quantity';
 import { find } from './find.ts';
+import { bounds } from './interval.ts';
 import { requireBothShapes, resolveJoint } from './joint.ts';
 import { seatMessages as messages } from './messages/seat.ts';
 import type { Seat } from './seat.ts';
@@ -58,5 +59,5 @@ export function seatFromWitnessMark(input: {
   } else if (mark.nominal >= joint.spindle.flatLengthMm.nominal) {
     findings.unshift(find(messages, 'mark-covers-flat', 'stop', {}, { sources: ['service-manual-page-16'] }));
   }
-  return { pressed: seatByMark(mark, joint), findings };
+  return { pressed: seatByMark(mark, joint, bounds), findings };
 }

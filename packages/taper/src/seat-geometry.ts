@@ -1,8 +1,12 @@
 import type { Limits } from '@spindlewright/quantity';
-import { bounds, type Corner, highest, nominal, opposite } from './interval.ts';
+import { type Corner, highest, nominal, opposite } from './interval.ts';
 import type { Joint } from './joint.ts';
 
-const tangent = (angleDeg: number): number => Math.tan((angleDeg * Math.PI) / 180);
+/** An angle in radians. @internal */
+export const radians = (angleDeg: number): number => (angleDeg * Math.PI) / 180;
+
+/** Tangent of an angle. @internal */
+export const tangent = (angleDeg: number): number => Math.tan(radians(angleDeg));
 
 /**
  * Where the mouth stands when the arm, pushed on by hand, first touches.
@@ -17,11 +21,11 @@ function firstContact(joint: Joint, corner: Corner, spindleDeg: number, armDeg: 
   const s = tangent(spindleDeg);
   const a = tangent(armDeg);
   const half = (corner(arm.acrossFlatsAtMouthMm) - corner(spindle.acrossFlatsAtEndMm, false)) / 2;
-  const roots =
-    a >= s
-      ? [(half + corner(spindle.endChamferMm) * (a - s)) / a, (half - corner(arm.boreLengthMm, false) * (a - s)) / s]
-      : [(half + corner(arm.mouthChamferMm) * (s - a)) / s, (half - corner(spindle.flatLengthMm, false) * (s - a)) / a];
-  return Math.max(...roots);
+  const [steeper, flatter] = [Math.max(a, s), Math.min(a, s)];
+  const apart = steeper - flatter;
+  const [chamferMm, lengthMm] =
+    a < s ? [arm.mouthChamferMm, spindle.flatLengthMm] : [spindle.endChamferMm, arm.boreLengthMm];
+  return Math.max((half + corner(chamferMm) * apart) / steeper, (half - corner(lengthMm, false) * apart) / flatter);
 }
 
 /**
@@ -33,22 +37,12 @@ export function handFitAt(joint: Joint, corner: Corner): number {
   const s = joint.spindle.faceAngleDeg;
   const a = joint.arm.faceAngleDeg;
   if (corner === nominal) return firstContact(joint, corner, s.nominal, a.nominal);
-  const common = [Math.max(s.lower, a.lower), Math.min(s.upper, a.upper)] as const;
-  const pairs = [s.lower, s.upper].flatMap((spindleDeg) =>
-    [a.lower, a.upper].map((armDeg): [number, number] => [spindleDeg, armDeg]),
-  );
-  if (common[0] <= common[1]) pairs.push([common[0], common[0]], [common[1], common[1]]);
-  const found = pairs.map(([spindleDeg, armDeg]) => firstContact(joint, corner, spindleDeg, armDeg));
-  return corner === highest ? Math.max(...found) : Math.min(...found);
+  const extreme = corner === highest ? Math.max : Math.min;
+  const at = (spindleDeg: number, armDeg: number): number => firstContact(joint, corner, spindleDeg, armDeg);
+  const ends = [at(s.lower, a.lower), at(s.lower, a.upper), at(s.upper, a.lower), at(s.upper, a.upper)];
+  const [from, to] = [Math.max(s.lower, a.lower), Math.min(s.upper, a.upper)];
+  return from <= to ? extreme(...ends, at(from, from), at(to, to)) : extreme(...ends);
 }
-
-/** Outer end of the contact zone. @internal */
-export const outerEndAt = ({ spindle, arm }: Joint, mouthMm: Limits, corner: Corner): number =>
-  Math.max(corner(spindle.endChamferMm), corner(mouthMm) - corner(arm.boreLengthMm, false));
-
-/** Inner end of the contact zone. @internal */
-export const innerEndAt = ({ spindle, arm }: Joint, mouthMm: Limits, corner: Corner): number =>
-  Math.min(corner(mouthMm) - corner(arm.mouthChamferMm, false), corner(spindle.flatLengthMm));
 
 /** Engaged length, written as the least of four differences so that the mouth position enters each of them once. */
 export const engagedAt = ({ spindle, arm }: Joint, mouthMm: Limits, corner: Corner): number => {
@@ -63,17 +57,15 @@ export const engagedAt = ({ spindle, arm }: Joint, mouthMm: Limits, corner: Corn
 };
 
 /** The shorter of the two flats that could bear at all. @internal */
-export const usableFlat = ({ spindle, arm }: Joint): Limits =>
-  bounds((corner) =>
-    Math.min(
-      corner(spindle.flatLengthMm) - corner(spindle.endChamferMm, false),
-      corner(arm.boreLengthMm) - corner(arm.mouthChamferMm, false),
-    ),
+export const usableFlatAt = ({ spindle, arm }: Joint, corner: Corner): number =>
+  Math.min(
+    corner(spindle.flatLengthMm) - corner(spindle.endChamferMm, false),
+    corner(arm.boreLengthMm) - corner(arm.mouthChamferMm, false),
   );
 
 /** How far the mouth is past the chamfers at hand fit, or short of them. @internal */
-export const startOf = ({ spindle, arm }: Joint, mouthMm: Limits): Limits =>
-  bounds((corner) => corner(mouthMm) - corner(arm.mouthChamferMm, false) - corner(spindle.endChamferMm, false));
+export const startAt = ({ spindle, arm }: Joint, mouthMm: Limits, corner: Corner): number =>
+  corner(mouthMm) - corner(arm.mouthChamferMm, false) - corner(spindle.endChamferMm, false);
 
 /** Where the arm is stopped: the run-out meets the edge of the bore, or the shoulder meets its face. @internal */
 export const stopFromEndAt = ({ spindle, arm }: Joint, corner: Corner): number =>
@@ -84,16 +76,12 @@ export const boltFaceAt = ({ arm }: Joint, corner: Corner): number =>
   corner(arm.boltSeatFromMouthMm) - corner(arm.seatIntrusionMm, false);
 
 /** Both gaps with the mouth at a position. @internal */
-export const gapsAt = (joint: Joint, mouthMm: Limits): { endGapMm: Limits; shoulderGapMm: Limits } => ({
-  endGapMm: bounds((corner) => boltFaceAt(joint, corner) - corner(mouthMm, false)),
-  shoulderGapMm: bounds((corner) => stopFromEndAt(joint, corner) - corner(mouthMm, false)),
-});
-
 /** Across flats of the spindle in the middle of the contact zone. @internal */
-export const middleAcrossFlatsAt = (joint: Joint, mouthMm: Limits, corner: Corner): number =>
-  corner(joint.spindle.acrossFlatsAtEndMm) +
-  (outerEndAt(joint, mouthMm, corner) + innerEndAt(joint, mouthMm, corner)) *
-    tangent(corner(joint.spindle.faceAngleDeg));
+export const middleAcrossFlatsAt = ({ spindle, arm }: Joint, mouthMm: Limits, corner: Corner): number => {
+  const outerEnd = Math.max(corner(spindle.endChamferMm), corner(mouthMm) - corner(arm.boreLengthMm, false));
+  const innerEnd = Math.min(corner(mouthMm) - corner(arm.mouthChamferMm, false), corner(spindle.flatLengthMm));
+  return corner(spindle.acrossFlatsAtEndMm) + (outerEnd + innerEnd) * tangent(corner(spindle.faceAngleDeg));
+};
 
 /** Width of the flats of the spindle there: what the turned corners leave of the square. @internal */
 export function flatWidthAt(joint: Joint, mouthMm: Limits, corner: Corner): number {
@@ -103,13 +91,15 @@ export function flatWidthAt(joint: Joint, mouthMm: Limits, corner: Corner): numb
   return Math.max(0, Math.min(Math.sqrt(Math.max(0, chord)), smallest));
 }
 
+/** Bore beyond the outer end of the contact. @internal */
+export const collarAt = ({ spindle, arm }: Joint, mouthMm: Limits, corner: Corner): number =>
+  Math.max(0, corner(spindle.endChamferMm) + corner(arm.boreLengthMm) - corner(mouthMm, false));
+
 /** How far the face angles differ, as |tan - tan|. @internal */
-export function mismatch({ spindle, arm }: Joint): Limits {
+export function mismatchAt({ spindle, arm }: Joint, corner: Corner): number {
   const [s, a] = [spindle.faceAngleDeg, arm.faceAngleDeg];
-  const difference = (x: number, y: number): number => tangent(x) - tangent(y);
-  return {
-    lower: Math.max(0, difference(s.lower, a.upper), difference(a.lower, s.upper)),
-    nominal: Math.abs(difference(s.nominal, a.nominal)),
-    upper: Math.max(difference(s.upper, a.lower), difference(a.upper, s.lower)),
-  };
+  const difference = (steeper: Limits, other: Limits): number =>
+    tangent(corner(steeper)) - tangent(corner(other, false));
+  // At least 0: limits that overlap have equal angles among them.
+  return Math.max(0, difference(s, a), difference(a, s));
 }

@@ -1,9 +1,9 @@
 import { checkInput, type Finding, hardLimits, type Limits, type Measurand } from '@spindlewright/quantity';
-import { seatThresholds } from './assumed.ts';
 import { find } from './find.ts';
 import { bounds } from './interval.ts';
 import { keepingMessages as messages } from './messages/keeping.ts';
 import { faceAngleSpec } from './shapes.ts';
+import { CLEAR_GAP_MM } from './thresholds.ts';
 
 /** Whether a worn bore has seat left. */
 export interface SeatLeft {
@@ -68,7 +68,7 @@ export function seatLeft(input: {
   const travel = hardLimits(input.travelMm);
   const gaps = [hardLimits(input.endGapMm), hardLimits(input.shoulderGapMm)];
   const advanceMm = bounds((corner) => corner(clearance) / Math.tan((corner(angle, false) * Math.PI) / 180));
-  const neededMm = bounds((corner) => corner(advanceMm) + corner(travel) + seatThresholds.clearGapMm.value);
+  const neededMm = bounds((corner) => corner(advanceMm) + corner(travel) + CLEAR_GAP_MM);
   const seatMm = bounds((corner) => Math.min(...gaps.map((limits) => corner(limits))));
   const state =
     seatMm.lower >= neededMm.upper ? 'has-seat' : seatMm.upper < neededMm.lower ? 'beyond-use' : 'cannot-tell';

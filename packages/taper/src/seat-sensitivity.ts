@@ -1,7 +1,7 @@
 import type { Limits } from '@spindlewright/quantity';
 import { exactly } from './interval.ts';
 import type { SeatSensitivity } from './seat.ts';
-import { type KnownSeat, solveSeat } from './solve-seat.ts';
+import { type KnownSeat, nominalValues, solveSeat } from './solve-seat.ts';
 
 // Narrower limits, in whatever unit, count as exact: dividing by them would give rounding errors for a slope.
 const SMALLEST_STEP = 1e-9;
@@ -37,6 +37,6 @@ export function seatSensitivity(known: KnownSeat): SeatSensitivity[] {
 
 // Without shapes the place of the mouth is not known, but a gap read larger still means a mouth farther out.
 function pressedMouth(known: KnownSeat): number {
-  const { mouthFromEndMm, endGapMm, shoulderGapMm } = solveSeat(known, 'nominal').pressed;
+  const { mouthFromEndMm, endGapMm, shoulderGapMm } = solveSeat(known, nominalValues).pressed;
   return mouthFromEndMm?.nominal ?? -(endGapMm ?? shoulderGapMm ?? exactly(0)).nominal;
 }

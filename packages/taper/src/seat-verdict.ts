@@ -1,41 +1,39 @@
-import type { Limits } from '@spindlewright/quantity';
-import { seatThresholds } from './assumed.ts';
-import { type Corner, highest, lowest, nominal, opposite } from './interval.ts';
-import type { Seat, SeatVerdict } from './seat.ts';
-
-/** What a verdict rests on. @internal */
-export interface SeatCase {
-  /** How far the mouth is past the chamfers at hand fit; null when the shapes are not known. */
-  startMm: Limits | null;
-  /** Length of flat that could bear. */
-  usableFlatMm: Limits | null;
-  pressed: Seat<Limits | null>;
-}
+import { type Corner, highest, lowest, nominal, OPEN, opposite } from './interval.ts';
+import type { Joint } from './joint.ts';
+import type { SeatVerdict } from './seat.ts';
+import { startAt, usableFlatAt } from './seat-geometry.ts';
+import type { SolvedSeat } from './solve-seat.ts';
+import { CLEAR_GAP_MM, USABLE_FLAT_SHARE } from './thresholds.ts';
 
 /** Verdict with the seat at one place: `corner` of its depth, which is the opposite corner of its gaps. @internal */
-export function verdictAt({ startMm, usableFlatMm, pressed }: SeatCase, corner: Corner): SeatVerdict {
-  if (startMm !== null && corner(startMm) <= 0) return 'does-not-start';
-  const out = opposite(corner);
-  const gap = (limits: Limits | null): number => (limits === null ? Number.POSITIVE_INFINITY : out(limits));
-  const endGapMm = gap(pressed.endGapMm);
-  const shoulderGapMm = gap(pressed.shoulderGapMm);
-  if (Math.min(endGapMm, shoulderGapMm) <= 0) return endGapMm <= shoulderGapMm ? 'bottoms-on-end' : 'hits-shoulder';
-  const { engagedLengthMm } = pressed;
-  if (engagedLengthMm !== null && usableFlatMm !== null) {
-    if (corner(engagedLengthMm) < seatThresholds.usableFlatShare.value * out(usableFlatMm))
-      return 'too-little-engagement';
+export function verdictAt(
+  { handFit, pressed }: Pick<SolvedSeat, 'handFit' | 'pressed'>,
+  joint: Joint | undefined,
+  corner: Corner,
+): SeatVerdict {
+  const { endGapMm, shoulderGapMm, engagedLengthMm } = pressed;
+  if (joint && handFit.mouthFromEndMm && startAt(joint, handFit.mouthFromEndMm, corner) <= 0) return 'does-not-start';
+  const end = corner(endGapMm ?? OPEN, false);
+  const shoulder = corner(shoulderGapMm ?? OPEN, false);
+  const nearest = Math.min(end, shoulder);
+  if (nearest <= 0) return end <= shoulder ? 'bottoms-on-end' : 'hits-shoulder';
+  if (joint && engagedLengthMm) {
+    const least = USABLE_FLAT_SHARE * usableFlatAt(joint, opposite(corner));
+    if (corner(engagedLengthMm) < least) return 'too-little-engagement';
   }
-  if (pressed.endGapMm === null || pressed.shoulderGapMm === null) return 'marginal';
-  return Math.min(endGapMm, shoulderGapMm) >= seatThresholds.clearGapMm.value ? 'seats' : 'marginal';
+  return endGapMm && shoulderGapMm && nearest >= CLEAR_GAP_MM ? 'seats' : 'marginal';
 }
 
 /** Verdict at nominal values and at both ends of the limits. @internal */
-export function seatVerdicts(seat: SeatCase): {
+export function seatVerdicts(
+  seat: Pick<SolvedSeat, 'handFit' | 'pressed'>,
+  joint: Joint | undefined,
+): {
   verdict: SeatVerdict;
   worstVerdicts: { lower: SeatVerdict; upper: SeatVerdict };
 } {
-  const worstVerdicts = { lower: verdictAt(seat, lowest), upper: verdictAt(seat, highest) };
-  const certain = worstVerdicts.lower === 'seats' && worstVerdicts.upper === 'seats';
-  const verdict = verdictAt(seat, nominal);
-  return { verdict: verdict === 'seats' && !certain ? 'marginal' : verdict, worstVerdicts };
+  const at = (corner: Corner): SeatVerdict => verdictAt(seat, joint, corner);
+  const [lower, verdict, upper] = [at(lowest), at(nominal), at(highest)];
+  const doubtful = verdict === 'seats' && (lower !== verdict || upper !== verdict);
+  return { verdict: doubtful ? 'marginal' : verdict, worstVerdicts: { lower, upper } };
 }

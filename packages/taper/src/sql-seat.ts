@@ -1,4 +1,3 @@
-import { seatThresholds } from './assumed.ts';
 import {
   CENTRE_FILLET_RATIO,
   CENTRE_FLAT_RATIO,
@@ -40,6 +39,7 @@ import {
   type Term,
   times,
 } from './sql-terms.ts';
+import { CLEAR_GAP_MM, USABLE_FLAT_SHARE } from './thresholds.ts';
 
 type Corner = 0 | 1 | 2;
 const CORNERS = ['lower', 'nominal', 'upper'] as const;
@@ -153,11 +153,11 @@ export function verdictSteps(input: {
     const armModulus = pressing.materials.arm.youngsModulusGPa[CORNERS[other]];
     const spindleModulus = pressing.materials.spindle.youngsModulusGPa[CORNERS[other]];
     const thickEnough = atLeast(ratio, THINNEST_BOSS_RATIO);
-    const strength = pressing.materials.arm.yieldStrengthMPa?.[CORNERS[other]];
+    const strength = pressing.materials.arm.yieldStrengthMPa[CORNERS[other]];
     const scale = [TRAVEL_LOWER, 1, TRAVEL_UPPER][corner] ?? 1;
     let factor = literal(scale);
     let bounded = all(bears, thickEnough);
-    if (strength !== undefined) {
+    if (strength !== undefined && strength !== Number.POSITIVE_INFINITY) {
       const pressure = over((force / wedge) * tan, times(w, l));
       const strained = name('strained', over(pressure, strength));
       const share = (at: Term): Term =>
@@ -232,7 +232,7 @@ export function verdictSteps(input: {
       minus(of(spindle.flatLengthMm, other), of(spindle.endChamferMm, corner)),
       minus(row.boreLengthMm[other], row.mouthChamferMm[corner]),
     );
-    const wanted = names.define(`wanted_${label}`, times(seatThresholds.usableFlatShare.value, usable));
+    const wanted = names.define(`wanted_${label}`, times(USABLE_FLAT_SHARE, usable));
     const reaches = minus(
       plus(plus(wanted, row.mouthChamferMm[other]), of(spindle.endChamferMm, other)),
       mouth[corner],
@@ -244,7 +244,7 @@ export function verdictSteps(input: {
       not(travelPasses(corner, `reach_${label}`, reaches, atLeast)),
       travelPasses(other, `leave_${label}`, leaves, more),
     );
-    const near = travelPasses(corner, `near_${label}`, minus(nearest[other], seatThresholds.clearGapMm.value), more);
+    const near = travelPasses(corner, `near_${label}`, minus(nearest[other], CLEAR_GAP_MM), more);
     const verdict = (name: SeatVerdict): string => `'${name}'`;
     const ladder = [
       `WHEN ${not(starts).text} THEN ${verdict('does-not-start')}`,
