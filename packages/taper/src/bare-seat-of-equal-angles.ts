@@ -3,8 +3,7 @@ import { readBare } from './bare-input.ts';
 import { type BareSeat, type BareSeatInput, solveBare } from './bare-solve.ts';
 
 /**
- * Predicts where an arm seats on a spindle of the same, exact face angle: the smallest form, for pages that count every
- * byte.
+ * Predicts where an arm seats on a spindle of the same, exact face angle, for pages that count every byte.
  *
  * @remarks
  * Formula: that of {@link bareSeat}, by the same code; only what unequal angles would add to the travel is left out, which
