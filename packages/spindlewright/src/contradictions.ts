@@ -80,7 +80,7 @@ function clampIssues(clamp: Job['clamp']): DomainIssue[] {
 }
 
 function teethIssues(teeth: Job['faceTeeth']): DomainIssue[] {
-  if (teeth === undefined) return [];
+  if (teeth?.innerDiameterMm === undefined || teeth.outerDiameterMm === undefined) return [];
   const innerMm = hardLimits(teeth.innerDiameterMm).upper;
   const outerMm = hardLimits(teeth.outerDiameterMm).lower;
   if (innerMm < outerMm) return [];

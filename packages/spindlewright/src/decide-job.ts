@@ -40,6 +40,7 @@ const MENDED_WITHOUT_PARTS: readonly string[] = [
   'safety-catch-open',
   'arm-not-home',
   'cotters-same-way-round',
+  'cotters-one-way-round',
   'face-teeth-open',
 ];
 

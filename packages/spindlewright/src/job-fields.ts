@@ -4,8 +4,7 @@ import type { FieldSpec, FieldSpecs } from '@spindlewright/quantity';
 const length = (max: number): FieldSpec => ({ type: 'measurand', unit: 'mm', above: 0, max, optional: true });
 const depth = (max: number): FieldSpec => ({ type: 'measurand', unit: 'mm', min: 0, max, optional: true });
 // Narrower than the models' own domains, so that the error of a reading stays inside them.
-const needed = (max: number): FieldSpec => ({ type: 'measurand', unit: 'mm', min: 0.1, max });
-const wanted = (max: number): FieldSpec => ({ ...needed(max), optional: true });
+const wanted = (max: number): FieldSpec => ({ type: 'measurand', unit: 'mm', min: 0.1, max, optional: true });
 const angle: FieldSpec = { type: 'measurand', unit: 'deg', min: 0.5, max: 5, optional: true };
 
 const flats: FieldSpec = {
@@ -179,11 +178,11 @@ const ownFields = (): FieldSpecs => ({
     type: 'object',
     optional: true,
     fields: {
-      pressForceN: { type: 'measurand', unit: 'N', min: 0, max: 100_000 },
-      flatAngleDeg: { type: 'measurand', unit: 'deg', min: 0.1, max: 20 },
-      flatLengthMm: needed(45),
-      flatWidthMm: needed(45),
-      axisToFlatMm: needed(45),
+      pressForceN: { type: 'measurand', unit: 'N', min: 0, max: 100_000, optional: true },
+      flatAngleDeg: { type: 'measurand', unit: 'deg', min: 0.1, max: 20, optional: true },
+      flatLengthMm: wanted(45),
+      flatWidthMm: wanted(45),
+      axisToFlatMm: wanted(45),
       sameWayRound: { type: 'flag', optional: true },
     },
   },
@@ -191,18 +190,18 @@ const ownFields = (): FieldSpecs => ({
     type: 'object',
     optional: true,
     fields: {
-      flankAngleDeg: { type: 'measurand', unit: 'deg', min: 1, max: 60 },
-      outerDiameterMm: needed(190),
-      innerDiameterMm: { type: 'measurand', unit: 'mm', min: 0, max: 200 },
+      flankAngleDeg: { type: 'measurand', unit: 'deg', min: 1, max: 60, optional: true },
+      outerDiameterMm: wanted(190),
+      innerDiameterMm: { type: 'measurand', unit: 'mm', min: 0, max: 200, optional: true },
     },
   },
   bar: {
     type: 'object',
     optional: true,
     fields: {
-      crankLengthMm: { type: 'measurand', unit: 'mm', min: 50, max: 300 },
-      overhangMm: { type: 'measurand', unit: 'mm', min: 0, max: 300 },
-      barDiameterMm: needed(90),
+      crankLengthMm: { type: 'measurand', unit: 'mm', min: 50, max: 300, optional: true },
+      overhangMm: { type: 'measurand', unit: 'mm', min: 0, max: 300, optional: true },
+      barDiameterMm: wanted(90),
       yieldStrengthMPa: { type: 'measurand', unit: 'MPa', min: 1, max: 5000, optional: true },
     },
   },

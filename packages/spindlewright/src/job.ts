@@ -102,40 +102,40 @@ export interface SplineReadings {
   gapAtTorqueMm?: Reading;
 }
 
-/** What was read on a cotter and its flat. */
+/** What was read on a cotter and its flat; what the cotter holds is reckoned once all of the lengths, angle and force are there. */
 export interface CotterReadings {
   /** Force of the press along the cotter, N. */
-  pressForceN: Reading;
+  pressForceN?: Reading;
   /** Angle of the cotter's flat against its axis, deg. */
-  flatAngleDeg: Reading;
+  flatAngleDeg?: Reading;
   /** Length of the flat across the spindle, mm. */
-  flatLengthMm: Reading;
+  flatLengthMm?: Reading;
   /** Width of the flat along the spindle, mm. */
-  flatWidthMm: Reading;
+  flatWidthMm?: Reading;
   /** From the axis of the spindle to its flat, mm. */
-  axisToFlatMm: Reading;
+  axisToFlatMm?: Reading;
   /** True when both cotters are in the same way round. */
   sameWayRound?: boolean;
 }
 
-/** What was read on the teeth of a face spline. */
+/** What was read on the teeth of a face spline; what they hold is reckoned once all three are there. */
 export interface FaceTeethReadings {
   /** Angle of a tooth flank against the axis, deg. */
-  flankAngleDeg: Reading;
+  flankAngleDeg?: Reading;
   /** Outer diameter of the toothed ring, mm. */
-  outerDiameterMm: Reading;
+  outerDiameterMm?: Reading;
   /** Inner diameter of the toothed ring, mm. */
-  innerDiameterMm: Reading;
+  innerDiameterMm?: Reading;
 }
 
-/** What was read on a crank of one bent bar. */
+/** What was read on a crank of one bent bar; what it bears is reckoned once its three lengths are there. */
 export interface BarReadings {
   /** Length of the crank, mm. */
-  crankLengthMm: Reading;
+  crankLengthMm?: Reading;
   /** From the middle of the pedal to the section looked at, along the axis, mm. */
-  overhangMm: Reading;
+  overhangMm?: Reading;
   /** Diameter of the bar there, mm. */
-  barDiameterMm: Reading;
+  barDiameterMm?: Reading;
   /** Yield strength of the bar, if it is known, MPa. */
   yieldStrengthMPa?: Reading;
 }

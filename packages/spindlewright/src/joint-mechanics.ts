@@ -4,6 +4,7 @@ import { cotterWedge, faceSpline, onePieceCrank, pinchClamp, splinePress } from 
 import { jobDefaults } from './defaults.ts';
 import type { Job } from './job.ts';
 import type { FasteningPlan, JointPart } from './joint-part.ts';
+import { pathWords } from './seat-words.ts';
 import { withReadingError } from './with-reading-error.ts';
 
 /** What the mechanics of a joint give, what was taken for it, and why a part of it was not worked. @internal */
@@ -134,15 +135,25 @@ function cotterOf({ cotter }: Job): Mechanics {
   if (cotter === undefined) {
     return { ...NOTHING, notWorked: 'neither the force of the press nor the flat of the cotter was read' };
   }
+  const { pressForceN, flatAngleDeg, flatLengthMm, flatWidthMm, axisToFlatMm } = cotter;
+  if (
+    pressForceN === undefined ||
+    flatAngleDeg === undefined ||
+    flatLengthMm === undefined ||
+    flatWidthMm === undefined ||
+    axisToFlatMm === undefined
+  ) {
+    return notRead('cotter', { pressForceN, flatAngleDeg, flatLengthMm, flatWidthMm, axisToFlatMm });
+  }
   const { cotterFriction, riderTorque } = jobDefaults;
   const worked = cotterWedge({
-    pressForceN: cotter.pressForceN,
-    flatAngleDeg: cotter.flatAngleDeg,
+    pressForceN,
+    flatAngleDeg,
     flatFriction: limitsOf(cotterFriction),
     backFriction: limitsOf(cotterFriction),
-    flatLengthMm: length(cotter.flatLengthMm),
-    flatWidthMm: length(cotter.flatWidthMm),
-    axisToFlatMm: length(cotter.axisToFlatMm),
+    flatLengthMm: length(flatLengthMm),
+    flatWidthMm: length(flatWidthMm),
+    axisToFlatMm: length(axisToFlatMm),
     crankTorqueNm: riderTorque.value,
     ...(cotter.sameWayRound === undefined ? {} : { sameWayRound: cotter.sameWayRound }),
   });
@@ -158,14 +169,18 @@ function cotterOf({ cotter }: Job): Mechanics {
 
 function teethOf({ faceTeeth }: Job, { preloadN }: Omit<FasteningPlan, 'steps'>): Mechanics {
   if (faceTeeth === undefined) return { ...NOTHING, notWorked: 'the teeth were not read' };
+  const { flankAngleDeg, outerDiameterMm, innerDiameterMm } = faceTeeth;
+  if (flankAngleDeg === undefined || outerDiameterMm === undefined || innerDiameterMm === undefined) {
+    return notRead('faceTeeth', { flankAngleDeg, outerDiameterMm, innerDiameterMm });
+  }
   if (preloadN === undefined) {
     return { ...NOTHING, notWorked: 'the force of the bolt is not known without its torque and thread' };
   }
   const worked = faceSpline({
     axialForceN: preloadN,
-    flankAngleDeg: faceTeeth.flankAngleDeg,
-    outerDiameterMm: faceTeeth.outerDiameterMm,
-    innerDiameterMm: faceTeeth.innerDiameterMm,
+    flankAngleDeg,
+    outerDiameterMm,
+    innerDiameterMm,
     torqueNm: jobDefaults.riderTorque.value,
   });
   return {
@@ -177,18 +192,30 @@ function teethOf({ faceTeeth }: Job, { preloadN }: Omit<FasteningPlan, 'steps'>)
 
 function barOf({ bar }: Job): Mechanics {
   if (bar === undefined) return { ...NOTHING, notWorked: 'the bar was not read, and there is no joint to reckon' };
-  const { yieldStrengthMPa } = bar;
+  const { crankLengthMm, overhangMm, barDiameterMm, yieldStrengthMPa } = bar;
+  if (crankLengthMm === undefined || overhangMm === undefined || barDiameterMm === undefined) {
+    return notRead('bar', { crankLengthMm, overhangMm, barDiameterMm });
+  }
   const worked = onePieceCrank({
     pedalForceN: jobDefaults.riderForce.value,
-    crankLengthMm: bar.crankLengthMm,
-    overhangMm: bar.overhangMm,
-    barDiameterMm: length(bar.barDiameterMm),
+    crankLengthMm,
+    overhangMm,
+    barDiameterMm: length(barDiameterMm),
     ...(yieldStrengthMPa === undefined ? {} : { yieldStrengthMPa }),
   });
   return {
     part: { bar: worked },
     findings: worked.findings,
     taken: named([[true, 'force on the pedal', jobDefaults.riderForce]]),
+  };
+}
+
+/** Names the fields that are still missing, so that one after the other can be read. */
+function notRead(at: string, fields: Readonly<Record<string, Measurand | undefined>>): Mechanics {
+  const missing = Object.keys(fields).filter((key) => fields[key] === undefined);
+  return {
+    ...NOTHING,
+    notWorked: `not everything was read that it takes; still missing: ${missing.map((key) => pathWords(`${at}.${key}`)).join(', ')}`,
   };
 }
 

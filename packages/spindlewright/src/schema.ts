@@ -100,22 +100,26 @@ const jointReadings = {
     .exactOptional(),
   cotter: z
     .strictObject({
-      pressForceN: reading,
-      flatAngleDeg: reading,
-      flatLengthMm: reading,
-      flatWidthMm: reading,
-      axisToFlatMm: reading,
+      pressForceN: reading.exactOptional(),
+      flatAngleDeg: reading.exactOptional(),
+      flatLengthMm: reading.exactOptional(),
+      flatWidthMm: reading.exactOptional(),
+      axisToFlatMm: reading.exactOptional(),
       sameWayRound: z.boolean().exactOptional(),
     })
     .exactOptional(),
   faceTeeth: z
-    .strictObject({ flankAngleDeg: reading, outerDiameterMm: reading, innerDiameterMm: reading })
+    .strictObject({
+      flankAngleDeg: reading.exactOptional(),
+      outerDiameterMm: reading.exactOptional(),
+      innerDiameterMm: reading.exactOptional(),
+    })
     .exactOptional(),
   bar: z
     .strictObject({
-      crankLengthMm: reading,
-      overhangMm: reading,
-      barDiameterMm: reading,
+      crankLengthMm: reading.exactOptional(),
+      overhangMm: reading.exactOptional(),
+      barDiameterMm: reading.exactOptional(),
       yieldStrengthMPa: reading.exactOptional(),
     })
     .exactOptional(),

@@ -237,3 +237,22 @@ describe('refusals', () => {
     expect(refusal(job)).toBe(path);
   });
 });
+
+describe('readings that are not complete', () => {
+  it.each([
+    ['cottered-inch', { cotter: { pressForceN: 9000, flatAngleDeg: 6 } }, 'the length of the flat across the spindle'],
+    ['face-spline', { faceTeeth: { flankAngleDeg: 30 } }, 'the outer diameter of the teeth'],
+    ['one-piece', { bar: { crankLengthMm: 165, barDiameterMm: 22 } }, 'the distance from the middle of the pedal'],
+  ] as const)('%s: names what is missing and reckons nothing', (id, more, missing) => {
+    const part = workJob(jobAt(id, more)).joint;
+    expect([part?.cotter, part?.faceTeeth, part?.bar]).toEqual([undefined, undefined, undefined]);
+    expect(part?.notHere.map(({ why }) => why).join()).toContain(missing);
+  });
+
+  it('cotters the same way round are a stop without any length', () => {
+    const sheet = workJob(jobAt('cottered-inch', { cotter: { sameWayRound: true } }));
+    expect(codes(sheet)).toContain('cotters-one-way-round');
+    expect(sheet.doNotRide).toBe(true);
+    expect(sheet.state).not.toBe('does-not-fit');
+  });
+});

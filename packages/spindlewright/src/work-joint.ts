@@ -44,7 +44,7 @@ export function workJoint(job: Job): JobSheet {
     fastening: plan,
     ...mechanics.part,
     notHere: notHere(job, spindle, mechanics, onePiece),
-    findings: [...planFindings, ...readingFindings(job), ...mechanics.findings],
+    findings: [...planFindings, ...readingFindings(job, mechanics.part.cotter !== undefined), ...mechanics.findings],
   };
   const nothingAsked = diagnosis === undefined && candidates.length === 0;
   const pair =

@@ -12,6 +12,8 @@ export const messages = {
     'A bolt of class {propertyClass} stands {limitNm:0} Nm here, less than the target of {targetNm:0} Nm: fit a stronger bolt before tightening.',
   'head-mark-needed':
     'The class of the bolt was not read. One of class {propertyClass} would stand {limitNm:0} Nm ({lowestLimitNm:0} with the least friction), and the target is {targetNm:0} Nm: read the mark on the head first.',
+  'cotters-one-way-round':
+    'Both cotters are in the same way round, so that the arms stand out of line: turn one of them round before riding.',
   'mixed-tapers':
     'Spindle {spindle} and arm {arm} belong to two standards that look alike. Mixing them shifts the arm; only gaps measured on these two parts say whether it seats.',
   'other-side-says': 'On the other side ({side}): {text}.',

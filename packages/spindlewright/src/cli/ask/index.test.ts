@@ -18,6 +18,7 @@ function stand(files: Record<string, unknown>, script: readonly string[], somebo
     out: '',
     err: '',
     said: [] as string[],
+    faults: [] as string[],
   };
   const pick = (question: string, choices: readonly Choice[]): string | undefined => {
     asked.push({ question, choices });
@@ -28,7 +29,15 @@ function stand(files: Record<string, unknown>, script: readonly string[], somebo
   const asker: Asker = {
     one: async (question, choices) => pick(question, choices),
     some: async (_question, choices) => choices.slice(0, 2).map(({ value }) => value),
-    text: async () => answers.shift(),
+    text: async (_question, _example, fault) => {
+      // What is wrong is said, and the same question stands, as at a terminal.
+      for (;;) {
+        const line = answers.shift();
+        const wrong = line === undefined ? undefined : fault?.(line);
+        if (wrong === undefined) return line;
+        state.faults.push(wrong);
+      }
+    },
     say: (text) => state.said.push(text),
   };
   const host: AskHost = {
@@ -99,6 +108,45 @@ describe('job --ask', () => {
     expect(await run('a.json', '--as', 'text')).toBe(0);
     expect(state.asked.map(({ question }) => question)).toEqual(['No further look would change what to do.']);
     expect(state.out.startsWith('DEMO')).toBe(true);
+  });
+
+  const pinched = { ...job, interface: { spindle: 'through-spindle-24', arm: 'through-spindle-24' } };
+  const { trialFit: _trialFit, partMakerTorqueNm: _torque, ...clamped } = pinched;
+  const looked = {
+    ...clamped,
+    observations: { 'play-at-arm': 'arm-moves-on-spindle', 'bore-flats': 'cracked', 'spindle-flats': 'cracked' },
+  };
+  const past = ['Not now', 'Not now', 'Not now', 'Not now', 'Not now', 'Not now', 'Not now', 'Not now', 'Not now'];
+  /** Puts off whatever check is left, which depends on the weights of the diagnosis. */
+  const checksLeft = async (): Promise<string[]> => {
+    const { state, run } = stand({ 'a.json': looked }, past);
+    await run('a.json');
+    return past.slice(0, state.asked.filter(({ choices }) => choices.some(({ label }) => label === 'Not now')).length);
+  };
+
+  it('takes readings once the checks are through: one key or one number each, with undo and stop', async () => {
+    const script = [...(await checksLeft()), 'Readings', '14', 'yes', '0,8', 'n', '2 bolts', 'u', '3 bolts', 's'];
+    const { state, run } = stand({ 'a.json': looked }, script);
+    expect(await run('a.json')).toBe(0);
+    expect(saved(state).clamp).toEqual({ safetyCatch: 'engaged', slotGapMm: 0.8, boltCount: 3 });
+    expect(saved(state).partMakerTorqueNm).toBe(14);
+  });
+
+  it('says what is wrong with a reading and asks again', async () => {
+    const script = [...(await checksLeft()), 'Readings', 'n', 'Not now', 'wide', '99', '1.2', 's'];
+    const { state, run } = stand({ 'a.json': looked }, script);
+    expect(await run('a.json')).toBe(0);
+    expect(state.faults[0]).toMatch(/a number with its unit/);
+    expect(state.faults[1]).toMatch(/the gap left in the slot: allowed is/);
+    expect(saved(state).clamp).toEqual({ slotGapMm: 1.2 });
+  });
+
+  it('asks and answers in the words of the joint', async () => {
+    const { state, run } = stand({ 'a.json': clamped }, past);
+    await run('a.json');
+    const words = JSON.stringify(state.asked) + state.said.join();
+    expect(words).toMatch(/pinch bolt/i);
+    expect(words).not.toMatch(/crank bolt/i);
   });
 
   it('begins a job that is not there, and keeps it', async () => {

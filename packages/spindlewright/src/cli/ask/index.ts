@@ -1,4 +1,8 @@
+import { isDomainError } from '@spindlewright/quantity';
+import { jointOf } from '../../joint-kind.ts';
+import { jointWords } from '../../joint-words.ts';
 import { readJob } from '../../read-job.ts';
+import { pathWords } from '../../seat-words.ts';
 import { jsonOf, writeTo } from '../files.ts';
 import { complaintOf } from '../guard.ts';
 import { verbHelp } from '../help.ts';
@@ -54,14 +58,24 @@ async function ask(parsed: Parsed, host: AskHost): Promise<number> {
     writeTo(host, target, `${JSON.stringify(savedJob(data, walk), null, 2)}\n`);
     written = true;
   };
-  const { walk, brokenOff } = await converse(startWalk(readJob(data)), asker, save);
+  const job = readJob(data);
+  const faultOf = (walk: Walk): string | undefined => {
+    try {
+      readJob(savedJob(data, walk));
+      return undefined;
+    } catch (error) {
+      if (!isDomainError(error)) throw error;
+      return `${pathWords(error.path)}: allowed is ${error.allowed}`;
+    }
+  };
+  const { walk, brokenOff } = await converse(startWalk(job, data), { asker, save, faultOf });
   if (brokenOff) {
     host.complain(written ? `broken off; the answers so far are in ${target}\n` : 'broken off; nothing was written\n');
     return 130;
   }
   // A job that was begun is kept even when nothing was answered.
   if (!host.exists(target)) save(walk);
-  asker.say(standing(stepOf(walk).diagnosis));
+  asker.say(standing(stepOf(walk).diagnosis, jointWords(jointOf(job))));
   const again = target === path ? parsed : { ...parsed, operands: [target] };
   if (parsed.on('json') || parsed.text('as') !== undefined || parsed.text('html') !== undefined) {
     return runJob(again, host);
