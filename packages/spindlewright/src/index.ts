@@ -4,7 +4,7 @@
  * @packageDocumentation
  */
 export type { JudgedCandidate } from './candidates.ts';
-export type { CostPart } from './cost-section.ts';
+export type { CostPart, PartCost, SideCost } from './cost-section.ts';
 export { createFitChecker, type FitAnswer, type FitChecker } from './create-fit-checker.ts';
 export { jobDefaults } from './defaults.ts';
 export type { DiagnosisPart } from './diagnosis-part.ts';

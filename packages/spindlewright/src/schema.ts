@@ -143,6 +143,8 @@ const changeable = {
 };
 
 const amount = z.strictObject({ value: z.number(), unit: z.string() });
+
+const soldPart = z.enum(['arm', 'spindle', 'fixing', 'bearing']);
 const action = z.enum(listActions().map(({ id }) => id) as [ActionId, ...ActionId[]]);
 
 /** Schema of {@link Rates}. */
@@ -153,7 +155,7 @@ export const ratesSchema: z.ZodType<Rates> = z.strictObject({
   parts: z
     .array(
       z.strictObject({
-        part: z.enum(['arm', 'spindle', 'fixing', 'bearing']),
+        part: soldPart,
         value: z.number().min(0),
         unit: z.string(),
       }),
@@ -447,11 +449,19 @@ export const jobSheetSchema: z.ZodType<JobSheet> = z.strictObject({
   cost: z
     .strictObject({
       unit: z.string(),
-      action,
-      minutes: z.number().exactOptional(),
+      sides: z.array(
+        z.strictObject({
+          side: z.enum(['drive', 'non-drive', 'both']),
+          action,
+          minutes: z.number().exactOptional(),
+          work: amount.exactOptional(),
+          parts: z.array(z.strictObject({ part: soldPart, price: amount.exactOptional() })),
+          total: amount,
+        }),
+      ),
       checkMinutes: z.number(),
-      work: amount.exactOptional(),
-      part: amount.exactOptional(),
+      checks: amount,
+      totalMinutes: z.number(),
       total: amount,
       missing: z.array(z.string()),
     })

@@ -81,15 +81,16 @@ describe('minutes and costs', () => {
   it('are those of the shop', () => {
     const sheet = workJob(job);
     expect(sheet.diagnosis?.result.nextChecks).toEqual([]);
-    expect(sheet.cost).toMatchObject({ action: 'replace-arm', minutes: 20, checkMinutes: 0, missing: [] });
+    expect(sheet.cost?.sides).toMatchObject([{ side: 'non-drive', action: 'replace-arm', minutes: 20 }]);
+    expect(sheet.cost).toMatchObject({ checkMinutes: 0, totalMinutes: 20, missing: [] });
     expect(sheet.cost?.total).toEqual({ value: 60, unit: 'EUR' });
-    expect(renderText(sheet)).toContain('Together: 60.00 EUR.');
+    expect(renderText(sheet)).toContain('Together: 60.00 EUR, 20 minutes.');
   });
 
   it('name what the shop gave no figure for, and guess nothing', () => {
     const bare = workJob({ ...job, rates: { unit: 'EUR', chargePerMinute: 1.1 } });
     expect(bare.cost).toMatchObject({ total: { value: 0, unit: 'EUR' } });
-    expect(bare.cost?.missing).toEqual(['minutes of the work', 'price of the part']);
+    expect(bare.cost?.missing).toEqual(['minutes of the work, non-drive side', 'price of the arm, non-drive side']);
     expect(workJob({ ...plain }).cost).toBeUndefined();
   });
 

@@ -4,13 +4,12 @@ import { costOf, costSection } from './cost-section.ts';
 import { decideJob } from './decide-job.ts';
 import { decideSeat } from './decide-seat.ts';
 import { diagnosisOf } from './diagnosis-part.ts';
-import { diagnosisFindings, diagnosisSections, NEXT_CHECKS } from './diagnosis-sections.ts';
+import { diagnosisFindings, diagnosisSections } from './diagnosis-sections.ts';
 import { assumptions, groundsSection } from './grounds-section.ts';
 import { identifySection } from './identify-section.ts';
 import type { Job } from './job.ts';
 import { forReader, gravestFirst, sourcesOf } from './job-sources.ts';
 import { isTaperJob } from './joint-kind.ts';
-import { jointWords } from './joint-words.ts';
 import { planMode } from './plan-mode.ts';
 import { pressPlan } from './press-plan.ts';
 import { provenanceWith } from './provenance.ts';
@@ -75,12 +74,9 @@ const workParts = (read: Job): JobSheet => (isTaperJob(read) ? workTaper(read) :
 /** Adds what a job asks for besides: changes side by side, minutes and costs; before what else there is to know. */
 function withExtras(read: Job, sheet: JobSheet): JobSheet {
   const rows = whatIfRows(read, sheet.seat);
-  const result = sheet.diagnosis?.result;
-  const checkMinutes = (result?.nextChecks ?? []).slice(0, NEXT_CHECKS).reduce((sum, { minutes }) => sum + minutes, 0);
-  const cost = costOf(read, result?.action, checkMinutes);
+  const cost = costOf(read, sheet.diagnosis);
   if (rows.length === 0 && cost === undefined) return sheet;
-  const action = result === undefined ? '' : (jointWords(result.joint)[`action-${result.action}`] ?? result.action);
-  const added = [...whatIfSection(rows), ...costSection(cost, action)];
+  const added = [...whatIfSection(rows), ...costSection(cost, sheet.diagnosis)];
   const place = sheet.sections.findIndex(({ id }) => AFTER_EXTRAS.includes(id));
   return {
     ...sheet,
