@@ -63,7 +63,7 @@ function otherSideRows(job: Job, diagnosis: DiagnosisPart | undefined, records: 
   return [
     ...(ARM_PARTS.includes(part) ? armRows({ ...job, side }, records.spindle, 'other side, arm') : []),
     ...(part === 'fixing'
-      ? fixingRows(job, records.spindle).map(([, ...rest]) => ['other side, bolt or nut', ...rest])
+      ? fixingRows(job, records.spindle).map(([what = '', ...rest]) => [`other side, ${what}`, ...rest])
       : []),
   ];
 }
@@ -203,7 +203,7 @@ function fixingRows(job: Job, record: InterfaceRecord): string[][] {
   const known = threads(record.fixingThreads);
   return [
     [
-      pinched ? 'pinch bolts' : 'bolt or nut',
+      pinched ? 'pinch bolts' : record.family === 'square-taper' ? 'bolt or nut' : 'bolt',
       thread === undefined
         ? known || 'as the part maker says: no thread of it was found in print'
         : `${thread}, as ${pinched ? 'the arm' : 'the spindle'}`,

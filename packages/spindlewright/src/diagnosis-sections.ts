@@ -12,7 +12,7 @@ import { jobDefaults } from './defaults.ts';
 import type { DiagnosisPart } from './diagnosis-part.ts';
 import type { Job } from './job.ts';
 import { forReader } from './job-sources.ts';
-import { jointWords } from './joint-words.ts';
+import { checkName, jointWords } from './joint-words.ts';
 import { messages } from './messages/en.ts';
 import type { Block, Section } from './sheet.ts';
 import { withReadingError } from './with-reading-error.ts';
@@ -70,7 +70,8 @@ function whatIsWrong({ result }: DiagnosisPart): Section {
 
 function nextSection({ result }: DiagnosisPart): Section[] {
   if (result.nextChecks.length === 0) return [];
-  const word = wordIn(jointWords(result.joint));
+  const words = jointWords(result.joint);
+  const word = wordIn(words);
   const described = new Map(listChecks(result.joint).map((check) => [check.id, check]));
   return [
     {
@@ -88,7 +89,7 @@ function nextSection({ result }: DiagnosisPart): Section[] {
               word(`check-${check}`),
               description === undefined ? '' : word(`access-${description.access}`),
               minutes.toFixed(0),
-              before.length === 0 ? 'nothing' : before.map((id) => id.replaceAll('-', ' ')).join(', '),
+              before.length === 0 ? 'nothing' : before.map((id) => checkName(words, id)).join(', '),
             ];
           }),
         },
@@ -121,7 +122,7 @@ function bothSides(job: Job, { comparison }: DiagnosisPart): Section[] {
           kind: 'table',
           caption: `What was found at either end${soundEnd(job, comparison)}`,
           head: ['looked at', `${job.side} side`, `${other} side`],
-          rows: told.map(({ id }) => [id.replaceAll('-', ' '), answer(id, here[id]), answer(id, there[id])]),
+          rows: told.map(({ id }) => [checkName(words, id), answer(id, here[id]), answer(id, there[id])]),
         },
         {
           kind: 'paragraph',

@@ -3,6 +3,7 @@ import { messages as interfacesMessages } from '@spindlewright/interfaces/messag
 import { type Datum, type Finding, formatFinding, type Messages } from '@spindlewright/quantity';
 import { listSources } from '@spindlewright/quantity/sources';
 import { messages as taperMessages } from '@spindlewright/taper/messages/en';
+import { checkName } from './joint-words.ts';
 import { messages as ownMessages } from './messages/en.ts';
 import type { SeatPart } from './seat-part.ts';
 import { pathWords, recordWords, verdictWords } from './seat-words.ts';
@@ -40,12 +41,14 @@ const templates = (): Messages => ({ ...taperMessages, ...interfacesMessages, ..
 
 /** Drops what the sheet says elsewhere and words ids for a reader; codes and values stay as they are. @internal */
 export function forReader(findings: readonly Finding[], words: Messages = diagnosisMessages): Finding[] {
-  const sentences = templates();
+  const sentences = { ...templates(), ...words };
   return findings
     .filter(({ code }) => !SAID_ELSEWHERE.includes(code))
     .map((finding) => {
       const worded = Object.entries(finding.values).map(([key, value]) => [key, inWords(value, words)] as const);
-      if (worded.every(([key, value]) => value === finding.values[key])) return finding;
+      // A caution may read otherwise at this joint: a cotter is no bolt.
+      const asEver = words[finding.code] === diagnosisMessages[finding.code];
+      if (asEver && worded.every(([key, value]) => value === finding.values[key])) return finding;
       const values: Finding['values'] = Object.fromEntries(worded);
       return { ...finding, message: formatFinding({ ...finding, values }, sentences) };
     });
@@ -62,7 +65,7 @@ function inWords(value: number | string, words: Messages): number | string {
   }
   // Names of checks and of their outcomes read well once their hyphens are gone.
   if (value !== 'non-drive' && (diagnosisMessages[`check-${value}`] !== undefined || OUTCOMES.test(value)))
-    return value.replaceAll('-', ' ');
+    return checkName(words, value);
   return pathWords(value);
 }
 

@@ -86,7 +86,7 @@ function figureRows({ clamp, spline, cotter, faceTeeth, bar }: JointPart): strin
   }
   if (cotter !== undefined) {
     return [
-      ['force between the flats', forceWords(cotter.normalForceN)],
+      ['force of the cotter on its flat', forceWords(cotter.normalForceN)],
       ['force that drives the cotter out again', forceWords(cotter.releaseForceN)],
       ['holds at rest without its nut', yes(cotter.holdsAtRestWithoutNut)],
       ['torque that lifts one edge of the flat', moment(cotter.firstEdgeUnloadingNm)],

@@ -1,3 +1,4 @@
+import type { InterfaceRecord } from '@spindlewright/interfaces';
 import { buySection } from './buy-section.ts';
 import { candidatesSection, judgeCandidates } from './candidates.ts';
 import { decideJob } from './decide-job.ts';
@@ -76,7 +77,7 @@ export function workJoint(job: Job): JobSheet {
     diagnosis === undefined ||
     job.interface.spindle !== job.interface.arm ||
     REPLACES_A_PART.includes(diagnosis.result.action);
-  const cautions = cautionsFor(plan.by);
+  const cautions = cautionsFor(plan.by, spindle.family);
   const records = { spindle, arm: arm ?? spindle, findings: [] };
   const sections: Section[] = [
     { id: 'owner', title: 'In short', blocks: [{ kind: 'list', ordered: false, items: decision.forOwner }] },
@@ -141,11 +142,12 @@ const REPLACES_A_PART: readonly unknown[] = ['replace-arm', 'replace-spindle', '
 const SAID = ['joint-instructions-first', 'safety-catch'];
 
 /** The standing cautions, in the words of the joint. */
-function cautionsFor(by: JointPart['fastening']['by']): string[] {
+function cautionsFor(by: JointPart['fastening']['by'], family: InterfaceRecord['family']): string[] {
+  const bolt = family === 'square-taper' ? 'bolt or nut' : 'bolt';
   const fixing = {
     'pinch-bolts':
       'Never ride without the fixing bolts at their torque, however well the arm sits: the cap holds nothing.',
-    'centre-bolt-or-nut': 'Never ride without the fixing bolt or nut, however tight the arm feels.',
+    'centre-bolt-or-nut': `Never ride without the fixing ${bolt}, however tight the arm feels.`,
     cotters: 'Never ride without the fixing nut of the cotter, and never trust the nut alone: the wedge holds the arm.',
     none: 'Never ride without the fixing of the bearings: cone and lock nut keep the crank in its shell.',
   };

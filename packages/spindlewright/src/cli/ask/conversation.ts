@@ -1,7 +1,7 @@
 import type { CheckDescription, Diagnosis } from '@spindlewright/diagnosis';
 import type { Messages } from '@spindlewright/quantity';
 import { jointOf } from '../../joint-kind.ts';
-import { jointWords } from '../../joint-words.ts';
+import { checkName, jointWords } from '../../joint-words.ts';
 import { pathWords } from '../../seat-words.ts';
 import type { Asker, Choice } from './asker.ts';
 import { type Reply, replied, type Step, stepOf, type Walk } from './machine.ts';
@@ -42,8 +42,8 @@ export async function converse(begun: Walk, talk: Talk): Promise<{ walk: Walk; b
 
 function replyOf(walk: Walk, step: Step, words: Messages, talk: Talk): Promise<Reply | 'end' | undefined> {
   if (step.check !== undefined) return replyTo(step, step.check, words, talk.asker);
-  if (step.reading !== undefined) return readingFor(walk, step, step.reading, talk);
-  return lastWord(step, talk.asker);
+  if (step.reading !== undefined) return readingFor(walk, step, step.reading, words, talk);
+  return lastWord(step, words, talk.asker);
 }
 
 async function replyTo(step: Step, check: CheckDescription, words: Messages, asker: Asker): Promise<Reply | undefined> {
@@ -63,7 +63,7 @@ async function replyTo(step: Step, check: CheckDescription, words: Messages, ask
       label: 'Cannot tell',
       hint: check.several ? 'nobody knows' : 'looked, and it could be either',
     },
-    ...meanwhile(step),
+    ...meanwhile(step, words),
   ]);
   switch (given) {
     case UNCLEAR:
@@ -78,9 +78,9 @@ async function replyTo(step: Step, check: CheckDescription, words: Messages, ask
 }
 
 /** What may be said instead of an answer. */
-const meanwhile = (step: Step): Choice[] => [
+const meanwhile = (step: Step, words: Messages): Choice[] => [
   { value: PUT_OFF, key: 'n', label: 'Not now', hint: 'ask something else' },
-  ...undoChoice(step),
+  ...undoChoice(step, words),
   { value: STOP, key: 's', label: 'Save and stop', hint: 'the same command goes on from here' },
 ];
 
@@ -102,12 +102,13 @@ async function readingFor(
   walk: Walk,
   step: Step,
   asked: ReadingQuestion,
+  words: Messages,
   { asker, faultOf }: Talk,
 ): Promise<Reply | undefined> {
   const { question, how, unit, choices } = asked;
   if (choices !== undefined) {
     const options = choices.map(({ label }, index) => ({ value: String(index), label }));
-    const given = await asker.one(`${question}\n${how}`, [...options, ...meanwhile(step)]);
+    const given = await asker.one(`${question}\n${how}`, [...options, ...meanwhile(step, words)]);
     const chosen = choices[Number(given)];
     return command(given) ?? (chosen === undefined ? undefined : { kind: 'read', value: chosen.value });
   }
@@ -131,7 +132,7 @@ async function readingFor(
 const LETTERS: Readonly<Record<string, 'put-off' | 'undo' | 'stop'>> = { n: 'put-off', u: 'undo', s: 'stop' };
 
 /** The last answer may have been a slip, so that it can still be taken back; and the sheet may still use readings. */
-async function lastWord(step: Step, asker: Asker): Promise<Reply | 'end' | undefined> {
+async function lastWord(step: Step, words: Messages, asker: Asker): Promise<Reply | 'end' | undefined> {
   const why =
     step.over === 'decided'
       ? 'No further look would change what to do.'
@@ -148,20 +149,20 @@ async function lastWord(step: Step, asker: Asker): Promise<Reply | 'end' | undef
             hint: 'one number each',
           },
         ]),
-    ...undoChoice(step),
+    ...undoChoice(step, words),
   ]);
   if (given === undefined) return undefined;
   if (given === MEASURE) return { kind: 'measure' };
   return given === UNDO ? { kind: 'undo' } : 'end';
 }
 
-const undoChoice = ({ last }: Step): Choice[] =>
-  last === undefined ? [] : [{ value: UNDO, key: 'u', label: `Undo: take back ${named(last)}` }];
+const undoChoice = ({ last }: Step, words: Messages): Choice[] =>
+  last === undefined ? [] : [{ value: UNDO, key: 'u', label: `Undo: take back ${named(last, words)}` }];
 
 /** A check or a path of a reading in words. */
-const named = (id: string): string => {
-  const words = pathWords(id);
-  return words === id ? id.replaceAll('-', ' ') : words;
+const named = (id: string, words: Messages): string => {
+  const said = pathWords(id);
+  return said === id ? checkName(words, id) : said;
 };
 
 /** What is thought of the joint so far, in three lines, in the words of the joint. @internal */
