@@ -229,8 +229,11 @@ const seatSpread = (columns: Columns, known: Seat<Limits | null>): SeatSpread =>
 
 function spreadOf(values: Float64Array): LengthSpread {
   values.sort();
-  const meanMm = values.reduce((sum, value) => sum + value, 0) / values.length;
-  const squares = values.reduce((sum, value) => sum + (value - meanMm) ** 2, 0);
+  let sum = 0;
+  for (let k = 0; k < values.length; k++) sum += values[k] ?? 0;
+  const meanMm = sum / values.length;
+  let squares = 0;
+  for (let k = 0; k < values.length; k++) squares += ((values[k] ?? 0) - meanMm) ** 2;
   return {
     meanMm: meanMm + 0,
     standardDeviationMm: Math.sqrt(squares / (values.length - 1)),

@@ -130,12 +130,17 @@ export function sampler(
     (line, row) =>
       line.slice(0, row).every((cell) => cell === 0) && triangle.slice(row + 1).every((below) => below[row] === 0),
   );
+  const normals = new Float64Array(alone.length);
+  const probabilityOf = (row: number): number => {
+    if (alone[row]) return uniform();
+    const z = (triangle[row] ?? []).reduce((sum, cell, k) => sum + cell * (normals[k] ?? 0), 0);
+    return Math.min(1 - 2 ** -40, Math.max(2 ** -40, normalProbability(z)));
+  };
   return () => {
-    const normals = alone.map((free) => (free ? 0 : standardNormal(uniform)));
-    for (const [row, { limits, slot, normal }] of varying.entries()) {
-      let z = 0;
-      for (const [k, cell] of (triangle[row] ?? []).entries()) z += cell * (normals[k] ?? 0);
-      const probability = alone[row] ? uniform() : Math.min(1 - 2 ** -40, Math.max(2 ** -40, normalProbability(z)));
+    for (let row = 0; row < alone.length; row++) if (!alone[row]) normals[row] = standardNormal(uniform);
+    let row = 0;
+    for (const { limits, slot, normal } of varying) {
+      const probability = probabilityOf(row++);
       const { lower, nominal, upper } = limits;
       const drawn = normal
         ? nominal + ((upper - lower) / 6) * cutNormalQuantile(probability)
