@@ -12,7 +12,7 @@ const seed = seedOfRun();
 describe('whatever comes is answered or refused', () => {
   it.each(Object.keys(subjects))('%s', async (name) => {
     const subject = subjects[name] as Subject;
-    const { faults } = await runShard({ name, subject, seed, from: 0, to: 300, longestMs: 20_000 });
+    const { faults } = await runShard({ name, subject, seed, from: 0, to: 300 });
     expect(faults).toEqual([]);
   });
 });
@@ -43,11 +43,12 @@ describe('the fuzzer', () => {
   });
 
   it('sees what hangs', async () => {
+    const now = () => process.threadCpuUsage().user / 1000;
     let slow = true;
     const { faults } = await planted(() => {
-      const end = performance.now() + (slow ? 1100 : 0);
+      const end = now() + (slow ? 1100 : 0);
       slow = false;
-      while (performance.now() < end);
+      while (now() < end);
     });
     expect(faults.map(({ index }) => index)).toEqual([0]);
     expect(faults[0]?.what).toMatch(/^took 1\d\d\d ms$/);
