@@ -24,10 +24,10 @@ function validationSidebar(): DefaultTheme.SidebarItem[] {
 }
 
 const benches = [
-  { text: 'Seat', link: '/bench/seat' },
-  { text: 'Torque', link: '/bench/torque' },
   { text: 'Diagnosis', link: '/bench/diagnosis' },
   { text: 'Identify', link: '/bench/identify' },
+  { text: 'Seat', link: '/bench/seat' },
+  { text: 'Torque', link: '/bench/torque' },
   { text: 'The whole job', link: '/bench/job' },
 ];
 
@@ -60,7 +60,7 @@ export default defineConfig({
       { text: 'API', link: '/api/' },
     ],
     sidebar: {
-      '/bench/': [{ text: 'Bench', items: benches }],
+      '/bench/': [],
       '/data/': [
         {
           text: 'Data',

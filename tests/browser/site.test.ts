@@ -1,15 +1,16 @@
 // The built site in a real browser, under a sub-path when it was built so. Needs `npm run docs`.
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import type { Server } from 'node:http';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { diagnose, listActions } from '@spindlewright/diagnosis';
-import { identifyThread } from '@spindlewright/interfaces';
+import { armGeometries, getInterface, identifyThread, spindleGeometries } from '@spindlewright/interfaces';
 import { predictSeat } from '@spindlewright/taper';
 import { frictionRange, preloadRange, threadFor, wrenchSetting } from '@spindlewright/torque';
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright-core';
 import { readJob, workJob } from 'spindlewright';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { figures } from '../../docs/theory/figures.ts';
 import { pictures, startBrowser } from './browser.ts';
 import { dist, serveSite, sitePages, sitePath } from './site-server.ts';
 
@@ -73,9 +74,14 @@ const PAGES = [
   'atlas/square-taper-jis.html',
   'codes/index.html',
   'guides/index.html',
+  'guides/mechanic.html',
+  'guides/app.html',
   'theory/taper.html',
+  'theory/other-joints.html',
   'validation/index.html',
+  'data/conflicts.html',
   'api/index.html',
+  'api/@spindlewright/taper/index/functions/predictSeat.html',
 ];
 
 /** Width, height and colours under which every page is looked at. */
@@ -85,6 +91,14 @@ const LOOKS = [
   { name: 'phone-light', viewport: { width: 360, height: 740 }, colorScheme: 'light', hasTouch: true },
   { name: 'phone-dark', viewport: { width: 360, height: 740 }, colorScheme: 'dark', hasTouch: true },
 ] as const;
+
+const PHONE = { viewport: { width: 360, height: 740 }, hasTouch: true } as const;
+
+async function boxOf(part: Locator): Promise<{ x: number; y: number; width: number; height: number }> {
+  const box = await part.boundingBox();
+  if (box === null) throw new Error('it is not to be seen');
+  return box;
+}
 
 const answerText = async (page: Page): Promise<string> => (await page.locator('.bench-answer').textContent()) ?? '';
 
@@ -238,12 +252,86 @@ describe('benches can be worked', () => {
 
   it('the arm is pressed with the arrow keys', async () => {
     const { page, close } = await visit(bench('seat'));
-    const slider = page.getByLabel('Drawn: how much of the force is on');
+    const slider = page.getByLabel('How much of the force is on');
     await slider.focus();
     const pressed = await page.locator('.block-drawing').innerHTML();
     for (let k = 0; k < 20; k++) await page.keyboard.press('ArrowLeft');
     expect(await slider.inputValue()).toBe('0');
     await expect.poll(() => page.locator('.block-drawing').innerHTML()).not.toBe(pressed);
+    await close();
+  });
+
+  it('the arm is dragged by mouse, and what does not depend on it stays', async () => {
+    const { page, close } = await visit(bench('seat'), { viewport: { width: 1280, height: 900 } });
+    const told = await page.locator('.block-answer').first().textContent();
+    const drawing = page.locator('.block-drawing');
+    const pressed = await drawing.innerHTML();
+    const { x, y, width, height } = await boxOf(drawing);
+    await page.mouse.move(x + width / 2, y + height / 3);
+    await page.mouse.down();
+    await page.mouse.move(x + width / 2 - 0.2 * width, y + height / 3, { steps: 4 });
+    // Two fifths of the drawing are the whole press.
+    await expect.poll(() => page.getByLabel('How much of the force is on').inputValue()).toBe('50');
+    await page.mouse.move(x, y + height / 3, { steps: 4 });
+    await expect.poll(() => new URL(page.url()).searchParams.get('pressed')).toBe('0');
+    await page.mouse.up();
+    expect(await drawing.innerHTML()).not.toBe(pressed);
+    expect(await page.locator('.block-answer').first().textContent()).toBe(told);
+    // Let go, the arm no longer follows.
+    await page.mouse.move(x + width - 4, y + height / 3, { steps: 4 });
+    expect(await page.getByLabel('How much of the force is on').inputValue()).toBe('0');
+    await close();
+  });
+
+  it('the arm is dragged by a finger on a phone, while a finger that goes down scrolls', async () => {
+    const { page, close } = await visit(bench('seat'), PHONE);
+    const drawing = page.locator('.block-drawing');
+    await drawing.scrollIntoViewIfNeeded();
+    const finger = await page.context().newCDPSession(page);
+    const drag = async (way: readonly { x: number; y: number }[]): Promise<void> => {
+      const [from, ...rest] = way;
+      await finger.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: from ? [from] : [] });
+      for (const point of rest)
+        await finger.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints: [point] });
+      await finger.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+    };
+    const slider = page.getByLabel('How much of the force is on');
+    const { x, width } = await boxOf(drawing);
+    const middle = x + width / 2;
+    await drag([0, 10, 30, 60, 90, 140].map((step) => ({ x: middle - step, y: 300 })));
+    await expect.poll(() => slider.inputValue()).toBe('0');
+    const before = await page.evaluate(() => window.scrollY);
+    await drag([0, 20, 60, 120, 200].map((step) => ({ x: middle, y: 400 - step })));
+    await expect.poll(() => page.evaluate(() => window.scrollY)).toBeGreaterThan(before);
+    expect(await slider.inputValue()).toBe('0');
+    await close();
+  });
+
+  it.each([
+    { name: 'by touch', ...PHONE },
+    { name: 'with a mouse', viewport: { width: 1280, height: 900 } },
+  ])('squares are swapped in one press, and every source answers, $name', async ({ name, ...look }) => {
+    const { page, close } = await visit(`${bench('seat')}?way=records`, look);
+    const button = page.getByRole('button', { name: 'arm: ISO square' });
+    await (name === 'by touch' ? button.tap() : button.click());
+    await expect.poll(() => new URL(page.url()).searchParams.get('arm')).toBe('square-taper-iso');
+    // As many lines as sets hold both squares, each told as the library tells it.
+    const arms = armGeometries(getInterface('square-taper-iso'));
+    const pairs = spindleGeometries(getInterface('square-taper-jis')).flatMap(({ geometry: spindle, set }) =>
+      arms.filter((arm) => arm.set === set).map(({ geometry: arm }) => ({ spindle, arm })),
+    );
+    const nominal = pairs.map((pair) => {
+      const pressing = { axialForceN: 20000, friction: { lower: 0.1, nominal: 0.13, upper: 0.16 } };
+      return (
+        predictSeat({ ...pair, pressing })
+          .pressed.endGapMm?.nominal.toFixed(2)
+          .replace('-', '−') ?? 'none'
+      );
+    });
+    expect(pairs.length).toBeGreaterThan(2);
+    const lines = page.locator('.block-ranges .range-text');
+    await expect.poll(async () => (await lines.allTextContents()).map((text) => text.split(' ')[0])).toEqual(nominal);
+    await page.getByRole('button', { name: 'arm: JIS square' }).waitFor();
     await close();
   });
 
@@ -294,6 +382,100 @@ describe('benches can be worked', () => {
   });
 });
 
+describe('figures that move', () => {
+  it('on the cover: drawn before any package has come, moved once it is taken hold of', async () => {
+    const { page, bytes, close } = await visit('index.html', { viewport: { width: 1280, height: 900 } });
+    const told = page.locator('.cover-figure .figure-told');
+    const before = bytes();
+    expect(await told.textContent()).toContain('the bolt presses the arm');
+    const slider = page.getByLabel('Press the arm on');
+    const pressed = await page.locator('.cover-wide').innerHTML();
+    await slider.focus();
+    await page.keyboard.press('Home');
+    const hand = predictSeat({ trialFit: { endGapMm: { value: 3.1, standardUncertainty: 0.1 } } }).handFit.endGapMm;
+    // The first key may come before the packages have.
+    await expect
+      .poll(async () => {
+        await page.keyboard.press('Home');
+        return told.textContent();
+      })
+      .toContain(`stands ${hand?.nominal.toFixed(1)} mm clear`);
+    expect(await page.locator('.cover-wide').innerHTML()).not.toBe(pressed);
+    expect(bytes()).toBeGreaterThan(before);
+    await close();
+  });
+
+  it.each([
+    ['theory/taper.html', ['hand-fit', 'self-holding', 'travel', 'yield', 'preload']],
+    ['theory/other-joints.html', ['spline', 'pinch', 'cotter']],
+  ] as const)('%s: every figure by keyboard, its sentence the library’s', async (path, names) => {
+    const { page, faults, close } = await visit(path);
+    const drawn = page.locator('.theory-figure');
+    expect(await drawn.count()).toBe(names.length);
+    for (const [index, name] of names.entries()) {
+      const figure = figures[name];
+      if (figure === undefined) throw new Error(`no figure ${name}`);
+      const here = drawn.nth(index);
+      const told = here.locator('.figure-told');
+      expect(await told.textContent()).toBe(figure.tell(figure.x.start, figure.choice.start));
+      const line = await here.locator('svg').innerHTML();
+      const slider = here.getByRole('slider');
+      await slider.focus();
+      const low = figure.tell(figure.x.min, figure.choice.start);
+      await expect
+        .poll(async () => {
+          await page.keyboard.press('Home');
+          return told.textContent();
+        })
+        .toBe(low);
+      const last = figure.choice.options.at(-1) ?? '';
+      await here.getByRole('radio').last().focus();
+      await page.keyboard.press('Space');
+      await expect.poll(() => told.textContent()).toBe(figure.tell(figure.x.min, last));
+      expect(await here.locator('svg').innerHTML()).not.toBe(line);
+    }
+    expect(faults).toEqual([]);
+    await close();
+  });
+
+  it('stand there without any script', async () => {
+    const { page, close } = await visit('theory/taper.html', { javaScriptEnabled: false });
+    const figure = figures['hand-fit'];
+    expect(await page.locator('.theory-figure .figure-told').first().textContent()).toBe(
+      figure?.tell(figure.x.start, figure.choice.start),
+    );
+    await close();
+  });
+});
+
+describe('search', () => {
+  it.each([
+    ['predictSeat', 'api/'],
+    ['ten-spline', 'atlas/'],
+    ['shaken out friction', 'theory/'],
+    ['mechanic written sheet', 'guides/'],
+    ['bottoms-on-end', 'codes/'],
+  ])('finds %s under %s', async (words, folder) => {
+    const { page, close } = await visit('index.html', { viewport: { width: 1280, height: 900 } });
+    await page.keyboard.press('ControlOrMeta+k');
+    await page.locator('#localsearch-input').fill(words);
+    const found = page.locator('.VPLocalSearchBox a.result');
+    await expect
+      .poll(async () => found.evaluateAll((links) => links.map((link) => (link as HTMLAnchorElement).pathname)))
+      .toContainEqual(expect.stringContaining(`/${folder}`));
+    await close();
+  });
+});
+
+describe('guides', () => {
+  it('lead to benches whose answers are filled in', async () => {
+    const { page, close } = await visit('guides/mechanic.html', PHONE);
+    await page.getByRole('link', { name: '0.9 mm to the end' }).tap();
+    await expect.poll(() => answerText(page)).toContain('The bolt lands on the spindle end');
+    await close();
+  });
+});
+
 describe('links', () => {
   const base = sitePath();
   const pages = sitePages();
@@ -309,7 +491,8 @@ describe('links', () => {
       if (!to.pathname.startsWith(base)) return [`${name}: ${href} leaves the site`];
       const path = decodeURIComponent(to.pathname.slice(base.length));
       const target = path === '' || path.endsWith('/') ? `${path}index.html` : path;
-      if (/^data\/[^/]+\.(json|csv)$/.test(target)) return [];
+      if (/^data\/.+\.(json|csv)$/.test(target))
+        return existsSync(join(dist, target)) ? [] : [`${name}: ${href} has no file`];
       if (!files.has(target)) return [`${name}: ${href} has no page`];
       const id = decodeURIComponent(to.hash.slice(1));
       return id === '' || texts.get(target)?.includes(`id="${id}"`) ? [] : [`${name}: ${href} has no such place`];
@@ -323,5 +506,6 @@ describe('links', () => {
 
   it('finds a broken one', () => {
     expect(broken('atlas/x.html', '<a class="y" href="./nowhere.html">z</a>')).toHaveLength(1);
+    expect(broken('atlas/x.html', '<a href="../data/nowhere.csv">z</a>')).toHaveLength(1);
   });
 });

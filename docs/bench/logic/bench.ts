@@ -36,12 +36,32 @@ export interface Group {
 
 export type Tone = 'good' | 'care' | 'stop' | 'plain';
 
+/** What a hand on a figure moves, from 0 to 100: by dragging sideways, and by a slider of its own under the figure. */
+export interface Drag {
+  key: string;
+  label: string;
+  /** What the two ends are called. */
+  from: string;
+  to: string;
+}
+
+/** One line of intervals that are drawn to one scale. */
+export interface Range {
+  label: string;
+  text: string;
+  tone: Tone;
+  lower: number;
+  nominal: number;
+  upper: number;
+}
+
 /** A part of what a bench answers. */
 export type Block =
   | { kind: 'headline'; tone: Tone; text: string; detail?: string }
-  | { kind: 'figure'; svg: string; caption: string }
+  | { kind: 'figure'; svg: string; caption: string; drag?: Drag }
   | { kind: 'values'; title?: string; rows: readonly { label: string; value: string; note?: string }[] }
   | { kind: 'bars'; title: string; note?: string; rows: readonly { label: string; share: number; text: string }[] }
+  | { kind: 'ranges'; title: string; note?: string; zero: string; rows: readonly Range[] }
   | { kind: 'table'; title: string; note?: string; head: readonly string[]; rows: readonly (readonly string[])[] }
   | { kind: 'findings'; findings: readonly Finding[] }
   | { kind: 'actions'; title?: string; actions: readonly { label: string; set: Record<string, string> }[] }
@@ -52,6 +72,8 @@ export type Block =
 export interface BenchContext {
   state: State;
   units: UnitSystem;
+  /** There is room for a wide drawing. */
+  wide?: boolean;
   /** A file somebody opened; it stays in the page and out of the address. */
   file?: string;
 }

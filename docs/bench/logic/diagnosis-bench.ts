@@ -228,12 +228,37 @@ function answer({ state }: BenchContext): readonly Block[] {
             ]),
           },
         ]),
-    { kind: 'findings', findings: sorted([...result.contradictions, ...result.cautions, ...result.findings]) },
+    {
+      kind: 'findings',
+      // Before anything was told there is nothing to warn of but what always holds.
+      findings: sorted([...result.contradictions, ...result.cautions, ...result.findings]).filter(
+        ({ code, severity }) => answered > 0 || severity === 'note' || code === 'caution-maker-first',
+      ),
+    },
+    ...(answered === 0
+      ? []
+      : [
+          {
+            kind: 'links' as const,
+            title: 'Next',
+            links: [
+              { text: 'All of it on one sheet', href: `./job.html${jobSearch(state)}` },
+              { text: 'Where a new arm will seat', href: './seat.html' },
+            ],
+          },
+        ]),
     {
       kind: 'actions',
       actions: [{ label: 'clear all answers', set: { ...defaults, joint: state.joint ?? '', side: state.side ?? '' } }],
     },
   ];
+}
+
+/** What was answered goes on to the sheet. */
+function jobSearch(state: State): string {
+  const told = Object.entries(observationsOf(state)).map(([id, answer]) => [id, String(answer)]);
+  const { joint = '', side = '' } = state;
+  return `?${new URLSearchParams([['from', 'empty'], ['joint', joint], ['side', side], ...told])}`;
 }
 
 const sentence = (phrase: string): string => phrase.charAt(0).toUpperCase() + phrase.slice(1);

@@ -220,6 +220,7 @@ function answer({ state }: BenchContext): readonly Block[] {
       })),
     },
     { kind: 'text', text: result.message },
+    { kind: 'links', title: 'Next', links: seatLinks(state) },
     {
       kind: 'links',
       title: 'In the atlas',
@@ -227,6 +228,30 @@ function answer({ state }: BenchContext): readonly Block[] {
     },
     { kind: 'findings', findings: sorted(result.findings) },
   ];
+}
+
+/** What was measured goes on to the seat; a reading at the very end or mouth only, since the seat is reckoned from there. */
+function seatLinks({
+  what,
+  flats = '',
+  at = '',
+  length: flatLength = '',
+  mouth = '',
+  mouthAt = '',
+  bore: boreLength = '',
+  diameter = '',
+}: State) {
+  const readings: Record<string, string> =
+    what === 'spindle' && Number(at) === 0
+      ? { sEnd: flats, sFlats: flatLength }
+      : what === 'bore' && diameter === '' && Number(mouthAt) === 0
+        ? { aMouth: mouth, aBore: boreLength }
+        : {};
+  const given = Object.entries(readings).filter(([, text]) => text !== '');
+  if (given.length === 0) return [];
+  const search = new URLSearchParams([['way', 'shapes'], ...given]);
+  const text = what === 'bore' ? 'Where this arm will sit, and on which spindle' : 'Where an arm will sit on it';
+  return [{ text, href: `./seat.html?${search}` }];
 }
 
 export const identifyBench: Bench = { defaults, groups, answer };

@@ -163,7 +163,6 @@ function groups({ state }: BenchContext): readonly Group[] {
           quantity: 'pressure',
           hint: 'empty = not known',
         },
-        { key: 'pressed', label: 'Drawn: how much of the force is on', type: 'range', min: 0, max: 100, step: 5 },
       ],
     },
   ];
@@ -256,24 +255,151 @@ const VERDICTS: Record<SeatVerdict, { text: string; tone: Tone }> = {
   'does-not-start': { text: 'It does not go on', tone: 'stop' },
 };
 
-function answer({ state, units }: BenchContext): readonly Block[] {
+/** Paths of the library in a mechanic's words. */
+const READING_WORDS: Record<string, string> = {
+  'trialFit.endGapMm': 'end gap by hand',
+  'trialFit.shoulderGapMm': 'shoulder gap by hand',
+  'spindle.acrossFlatsAtEndMm': 'spindle, across flats at the end',
+  'spindle.faceAngleDeg': 'spindle, angle of a face',
+  'spindle.flatLengthMm': 'spindle, length of the flats',
+  'spindle.shoulderFromEndMm': 'spindle, end to the wall',
+  'arm.acrossFlatsAtMouthMm': 'arm, across flats at its mouth',
+  'arm.faceAngleDeg': 'arm, angle of a face',
+  'arm.boltSeatFromMouthMm': 'arm, mouth to the seat of the bolt',
+  'arm.boreLengthMm': 'arm, mouth to the seat of the bolt',
+  'pressing.friction': 'friction of the flats',
+  'pressing.axialForceN': 'axial force of the bolt',
+};
+
+const percent = (part: number): string => `${Math.round(100 * part)} %`;
+
+interface Told {
+  whole: SeatPrediction;
+  before: readonly Block[];
+  after: readonly Block[];
+}
+
+let last: { key: string; told: Told } | undefined;
+
+/** All but the drawing. It stays the same while an arm is dragged, and takes longest. */
+function tell({ state, units }: BenchContext, pairs: readonly Pair[], first: Pair): Told {
+  const { pressed: _pressed, ...asked } = state;
+  const key = JSON.stringify([asked, units]);
+  if (last?.key !== key) last = { key, told: tellAnew(state, units, pairs, first) };
+  return last.told;
+}
+
+function tellAnew(state: State, units: BenchContext['units'], pairs: readonly Pair[], first: Pair): Told {
+  const whole = predictSeat(inputOf(state, first));
+  const spread = seatDistribution({ ...inputOf(state, first), samples: SAMPLES, seed: 1 });
+  const likely = [...spread.verdicts].sort((a, b) => b.probability - a.probability);
+  const [contribution] = spread.contributions;
+  const seats = pairs.map((pair) => ({ pair, seat: pair === first ? whole : predictSeat(inputOf(state, pair)) }));
+  const length = (limits: Parameters<typeof showLimits>[0]): string => showLimits(limits, 'length', units);
+  return {
+    whole,
+    before: [headlineOf(state, units, whole, seats)],
+    after: [
+      ...(state.way === 'records' ? [conflict(state, seats, units)] : []),
+      ...(state.way === 'shapes' ? [everySpindle(state, first, units)] : []),
+      {
+        kind: 'bars',
+        title: 'How likely each outcome is',
+        note: `${SAMPLES} draws from the seed 1 over the limits of what was filled in${state.way === 'records' ? ', for the set that is drawn' : ''}; no more certain than they are.`,
+        rows: likely
+          .filter(({ probability }) => probability > 0)
+          .map(({ verdict, probability }) => ({
+            label: VERDICTS[verdict].text,
+            share: probability,
+            text: probability < 0.005 ? 'under 1 %' : percent(probability),
+          })),
+      },
+      {
+        kind: 'values',
+        title: 'From hand fit to pressed',
+        rows: [
+          { label: 'End gap by hand', value: length(whole.handFit.endGapMm) },
+          { label: 'Shoulder gap by hand', value: length(whole.handFit.shoulderGapMm) },
+          { label: 'Travel under the press', value: length(whole.travelMm) },
+          { label: 'End gap, pressed', value: length(whole.pressed.endGapMm) },
+          { label: 'Shoulder gap, pressed', value: length(whole.pressed.shoulderGapMm) },
+          { label: 'Flats engaged', value: length(whole.pressed.engagedLengthMm) },
+          { label: 'Share of the press that the stops leave', value: percent(whole.pressReached.nominal) },
+          ...(contribution === undefined
+            ? []
+            : [
+                {
+                  label: 'Improve this reading first',
+                  value: READING_WORDS[contribution.path] ?? contribution.path,
+                  note: `known exactly, the spread would shrink from ${show(spread.firstOrderDeviationMm, 'length', units)} to ${show(contribution.remainingMm, 'length', units)}`,
+                },
+              ]),
+        ],
+      },
+      ...(state.way === 'trial' && pairs.length > 1 ? [conflict(state, seats, units)] : []),
+      {
+        kind: 'links',
+        title: 'Next',
+        links: [
+          { text: 'How tight: torque and preload of the bolt', href: './torque.html' },
+          { text: 'Everything on one sheet', href: `./job.html${jobSearch(state)}` },
+          ...(state.way === 'trial'
+            ? []
+            : [{ text: 'What square is it? Readings to a name', href: './identify.html' }]),
+        ],
+      },
+      { kind: 'findings', findings: sorted([...whole.findings, ...spread.findings]) },
+    ],
+  };
+}
+
+/** Readings of a trial fit go on to the sheet. */
+function jobSearch({ way, endGap = '', shoulderGap = '' }: State): string {
+  return way === 'trial' ? `?${new URLSearchParams({ from: 'empty', endGap, shoulderGap })}` : '?from=empty';
+}
+
+interface Weighed {
+  pair: Pair;
+  seat: SeatPrediction;
+}
+
+function headlineOf(
+  state: State,
+  units: BenchContext['units'],
+  whole: SeatPrediction,
+  seats: readonly Weighed[],
+): Block {
+  const gaps = `End gap ${showLimits(whole.pressed.endGapMm, 'length', units)}, shoulder gap ${showLimits(whole.pressed.shoulderGapMm, 'length', units)} when pressed`;
+  const { text, tone } = VERDICTS[whole.verdict];
+  if (state.way !== 'records') return { kind: 'headline', tone, text, detail: `${gaps}.` };
+  const counts = new Map<SeatVerdict, number>();
+  for (const { seat } of seats) counts.set(seat.verdict, (counts.get(seat.verdict) ?? 0) + 1);
+  const [most, ...others] = [...counts].sort(([, a], [, b]) => b - a);
+  const told = [...counts]
+    .sort(([, a], [, b]) => b - a)
+    .map(([verdict, count]) => `${lower(VERDICTS[verdict].text)} (${count})`)
+    .join(', ');
+  const agreed = others.length === 0 && most !== undefined;
+  return {
+    kind: 'headline',
+    tone: agreed ? VERDICTS[most[0]].tone : 'care',
+    text: agreed ? VERDICTS[most[0]].text : 'The published sizes disagree',
+    detail: `Of ${seats.length} published sets: ${told}. A name is no seat: a trial fit by hand settles it.`,
+  };
+}
+
+const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
+function answer(context: BenchContext): readonly Block[] {
+  const { state, wide } = context;
   const pairs = pairsOf(state);
   const [first] = pairs;
   if (first === undefined) return [];
-  const whole = predictSeat(inputOf(state, first));
-  const drawn = predictSeat(inputOf(state, first, (numberOf(state, 'pressed') ?? 100) / 100));
-  const spread = seatDistribution({ ...inputOf(state, first), samples: SAMPLES, seed: 1 });
-  const { text, tone } = VERDICTS[whole.verdict];
-  const percent = (part: number): string => `${Math.round(100 * part)} %`;
-  const likely = [...spread.verdicts].sort((a, b) => b.probability - a.probability);
-  const [contribution] = spread.contributions;
+  const { whole, before, after } = tell(context, pairs, first);
+  const share = (numberOf(state, 'pressed') ?? 100) / 100;
+  const drawn = share === 1 ? whole : predictSeat(inputOf(state, first, share));
   return [
-    {
-      kind: 'headline',
-      tone,
-      text,
-      detail: `End gap ${showLimits(whole.pressed.endGapMm, 'length', units)}, shoulder gap ${showLimits(whole.pressed.shoulderGapMm, 'length', units)} when pressed.`,
-    },
+    ...before,
     {
       kind: 'figure',
       svg: drawSeat({
@@ -282,89 +408,74 @@ function answer({ state, units }: BenchContext): readonly Block[] {
         handFit: drawn.handFit,
         pressed: drawn.pressed,
         verdict: drawn.verdict,
-        widthPx: 360,
+        widthPx: wide ? 720 : 360,
       }),
-      caption: `Section to scale with ${state.pressed} % of the force on${first.set === undefined ? '' : `; shapes of the set ${first.set}`}`,
+      caption: `Section to scale${first.set === undefined ? '' : `; shapes of the set ${first.set}`}. Drag the arm sideways.`,
+      drag: { key: 'pressed', label: 'How much of the force is on', from: 'by hand', to: 'pressed' },
     },
-    {
-      kind: 'bars',
-      title: 'How likely each outcome is',
-      note: `${SAMPLES} draws from the seed 1 over the limits of what was filled in; no more certain than they are.`,
-      rows: likely
-        .filter(({ probability }) => probability > 0)
-        .map(({ verdict, probability }) => ({
-          label: VERDICTS[verdict].text,
-          share: probability,
-          text: percent(probability),
-        })),
-    },
-    {
-      kind: 'values',
-      title: 'From hand fit to pressed',
-      rows: [
-        { label: 'End gap by hand', value: showLimits(whole.handFit.endGapMm, 'length', units) },
-        { label: 'Shoulder gap by hand', value: showLimits(whole.handFit.shoulderGapMm, 'length', units) },
-        { label: 'Travel under the press', value: showLimits(whole.travelMm, 'length', units) },
-        { label: 'End gap, pressed', value: showLimits(whole.pressed.endGapMm, 'length', units) },
-        { label: 'Shoulder gap, pressed', value: showLimits(whole.pressed.shoulderGapMm, 'length', units) },
-        { label: 'Flats engaged', value: showLimits(whole.pressed.engagedLengthMm, 'length', units) },
-        { label: 'Share of the press that the stops leave', value: percent(whole.pressReached.nominal) },
-        ...(contribution === undefined
-          ? []
-          : [
-              {
-                label: 'Improve this reading first',
-                value: contribution.path,
-                note: `known exactly, the spread would shrink from ${show(spread.firstOrderDeviationMm, 'length', units)} to ${show(contribution.remainingMm, 'length', units)}`,
-              },
-            ]),
-      ],
-    },
-    ...(pairs.length > 1 ? [conflict(state, pairs, units)] : []),
-    {
-      kind: 'actions',
-      title: 'Try',
-      actions: [
-        ...(state.way === 'shapes'
-          ? []
-          : [
-              { label: 'the other arm square', set: { arm: other(state.arm) } },
-              { label: 'the other spindle square', set: { spindle: other(state.spindle) } },
-            ]),
-        {
-          label: state.flats === 'dry' ? 'greased flats' : 'dry flats',
-          set: { flats: state.flats === 'dry' ? 'greased' : 'dry' },
-        },
-        { label: 'hand fit only', set: { pressed: '0' } },
-        { label: 'fully pressed', set: { pressed: '100' } },
-      ],
-    },
-    { kind: 'findings', findings: sorted([...whole.findings, ...spread.findings]) },
+    ...(state.way === 'shapes' ? [] : [swap(state)]),
+    ...after,
   ];
 }
 
 const other = (id: string | undefined): Square =>
   squareOf(id) === 'square-taper-jis' ? 'square-taper-iso' : 'square-taper-jis';
 
-function conflict(state: State, pairs: readonly Pair[], units: BenchContext['units']): Block {
-  const seats = pairs.map((pair): [Pair, SeatPrediction] => [
-    pair,
-    predictSeat(inputOf(state, pair)) as SeatPrediction,
-  ]);
+/** The other square in one press. Gaps that were measured belong to the arm they were measured on, so names go by themselves. */
+function swap({ way, spindle, arm }: State): Block {
+  const names = way === 'trial' ? { way: 'records' } : {};
   return {
-    kind: 'table',
-    title: 'The same by every published pair of sizes',
+    kind: 'actions',
+    title: way === 'trial' ? 'And by the names alone, with' : 'Swap',
+    actions: [
+      { label: `arm: ${NAMES[other(arm)]}`, set: { ...names, arm: other(arm) } },
+      { label: `spindle: ${NAMES[other(spindle)]}`, set: { ...names, spindle: other(spindle) } },
+    ],
+  };
+}
+
+/** The arm that was measured, on every spindle that is published: which of them it is for. */
+function everySpindle(state: State, { arm }: Pair, units: BenchContext['units']): Block {
+  const rows = SQUARES.flatMap((square) =>
+    spindleGeometries(getInterface(square)).flatMap(({ geometry: spindle, set = '' }) => {
+      const { pressed, verdict } = predictSeat(inputOf(state, { spindle, arm }));
+      if (pressed.endGapMm === null) return [];
+      const { text, tone } = VERDICTS[verdict];
+      const label = `${NAMES[square]}, ${set}`;
+      return [{ label, text: `${showLimits(pressed.endGapMm, 'length', units)}. ${text}`, tone, ...pressed.endGapMm }];
+    }),
+  );
+  return {
+    kind: 'ranges',
+    title: 'Which spindle is it for? End gap of this arm, pressed, on each published one',
+    note: 'Left of the line the bolt lands on the spindle end. A spindle of the name may still differ: push the arm on by hand.',
+    zero: 'flush',
+    rows,
+  };
+}
+
+/** What every published pair of sizes would make of it, on one scale. */
+function conflict(state: State, seats: readonly Weighed[], units: BenchContext['units']): Block {
+  return {
+    kind: 'ranges',
+    title: 'End gap, pressed, by every published pair of sizes',
     note:
       state.way === 'trial'
         ? 'With a trial fit the sources hardly matter.'
-        : 'They disagree; that is the state of knowledge. A trial fit settles it.',
-    head: ['set', 'end gap', 'shoulder gap', 'verdict'],
-    rows: seats.map(([{ set = '' }, { pressed, verdict }]) => [
-      set,
-      showLimits(pressed.endGapMm, 'length', units),
-      showLimits(pressed.shoulderGapMm, 'length', units),
-      VERDICTS[verdict].text,
-    ]),
+        : 'Sources contradict each other and none is merged. Left of the line the bolt lands on the spindle end.',
+    zero: 'flush',
+    rows: seats.flatMap(({ pair: { set = '' }, seat: { pressed, verdict } }) =>
+      pressed.endGapMm === null
+        ? []
+        : [
+            {
+              label: set,
+              text: `${showLimits(pressed.endGapMm, 'length', units)}. ${VERDICTS[verdict].text}`,
+              tone: VERDICTS[verdict].tone,
+              ...pressed.endGapMm,
+            },
+          ],
+    ),
   };
 }
 

@@ -110,7 +110,7 @@ function groups({ state }: BenchContext): readonly Group[] {
   ];
 }
 
-function answer({ state, units }: BenchContext): readonly Block[] {
+function answer({ state, units, wide }: BenchContext): readonly Block[] {
   const thread = threadFor(state.bolt ?? '');
   const torqueNm = numberOf(state, 'torque') ?? 0;
   const { friction } = frictionRange({ of: frictionId(state.friction ?? '') });
@@ -158,6 +158,7 @@ function answer({ state, units }: BenchContext): readonly Block[] {
           ...(limit ? [{ label: 'nine tenths of yield', forceN: limit.preloadN }] : []),
           ...(yieldN ? [{ label: 'yield, pull alone', forceN: yieldN }] : []),
         ],
+        widthPx: wide ? 720 : 360,
       }),
       caption: 'Preload that may really be there, and what the bolt bears',
     },
@@ -168,7 +169,7 @@ function answer({ state, units }: BenchContext): readonly Block[] {
         { label: 'Set it to', value: show(setting.settingNm, 'torque', units), note: sameTorques(setting.settingNm) },
         {
           label: 'Hand force at the mark',
-          value: show(handForce({ torqueNm: setting.settingNm, leverLengthMm: wrenchLengthMm }).forceN, 'force', units),
+          value: showHand(handForce({ torqueNm: setting.settingNm, leverLengthMm: wrenchLengthMm }).forceN, units),
         },
         { label: 'To loosen again, before it settles', value: showLimits(range.looseningTorqueNm, 'torque', units) },
         {
@@ -176,6 +177,19 @@ function answer({ state, units }: BenchContext): readonly Block[] {
           value: range.tighteningFactor === null ? 'not known' : range.tighteningFactor.toFixed(2),
         },
       ],
+    },
+    {
+      kind: 'table',
+      title: 'What the trade says',
+      note: 'Common practice and published ranges, side by side; the part maker’s own value comes before all of them.',
+      head: ['for', 'range', 'source'],
+      rows: listTradeTorques().map(({ joint: name, fastener, minNm, maxNm, standing, sources }) => [
+        fastener === undefined || fastener === '' ? words(name) : `${words(name)}: ${fastener}`,
+        minNm === maxNm || maxNm === undefined
+          ? show(minNm, 'torque', units)
+          : `${show(minNm, 'torque', units)} to ${show(maxNm, 'torque', units)}`,
+        sources.length === 0 ? words(standing) : `${sources.join(', ')} (${words(standing)})`,
+      ]),
     },
     {
       kind: 'bars',
@@ -195,19 +209,6 @@ function answer({ state, units }: BenchContext): readonly Block[] {
         },
       ],
     },
-    {
-      kind: 'table',
-      title: 'What the trade says',
-      note: 'Common practice and published ranges, side by side; the part maker’s own value comes before all of them.',
-      head: ['joint', 'range', 'standing'],
-      rows: listTradeTorques().map(({ joint: name, minNm, maxNm, standing }) => [
-        words(name),
-        minNm === maxNm || maxNm === undefined
-          ? show(minNm, 'torque', units)
-          : `${show(minNm, 'torque', units)} to ${show(maxNm, 'torque', units)}`,
-        words(standing),
-      ]),
-    },
     { kind: 'findings', findings: sorted([...range.findings, ...setting.findings, ...one.findings]) },
   ];
 }
@@ -220,5 +221,9 @@ const frictionId = (id: string): string => {
 
 const sameTorques = (torqueNm: number): string =>
   [show(torqueNm, 'torque', 'metric'), show(torqueNm, 'torque', 'inch')].join(' = ');
+
+/** A hand pulls with newtons, not with kilonewtons. */
+const showHand = (forceN: number, units: BenchContext['units']): string =>
+  units === 'metric' ? `${Math.round(forceN)} N` : show(forceN, 'force', units);
 
 export const torqueBench: Bench = { defaults, groups, answer };
