@@ -1,5 +1,5 @@
-import { DomainError, hardLimits, type Limits, limitsOf, type Measurand } from '@spindlewright/quantity';
-import { assumedDimensions, assumedMaterials } from './assumed.ts';
+import { DomainError, hardLimits, type Limits, type Measurand } from '@spindlewright/quantity';
+import { takenDimensions, takenMaterials } from './assumed-limits.ts';
 import { exactly, OPEN } from './interval.ts';
 import type { PressSolver } from './press-model.ts';
 import { pressSolvers } from './press-models.ts';
@@ -39,7 +39,7 @@ export function resolveJoint(spindle: SpindleShape<Measurand>, arm: ArmShape<Mea
       flatLengthMm: hardLimits(spindle.flatLengthMm),
       endChamferMm: limitsOr(spindle.endChamferMm, none),
       shoulderFromEndMm: limitsOr(spindle.shoulderFromEndMm, OPEN),
-      cornerDiameterMm: limitsOr(spindle.cornerDiameterMm, limitsOf(assumedDimensions.cornerDiameterMm)),
+      cornerDiameterMm: limitsOr(spindle.cornerDiameterMm, takenDimensions.cornerDiameterMm),
     },
     arm: {
       acrossFlatsAtMouthMm: hardLimits(arm.acrossFlatsAtMouthMm),
@@ -48,17 +48,17 @@ export function resolveJoint(spindle: SpindleShape<Measurand>, arm: ArmShape<Mea
       boltSeatFromMouthMm: limitsOr(arm.boltSeatFromMouthMm, boreLengthMm),
       seatIntrusionMm: limitsOr(arm.seatIntrusionMm, none),
       mouthChamferMm: limitsOr(arm.mouthChamferMm, none),
-      bossDiameterMm: limitsOr(arm.bossDiameterMm, limitsOf(assumedDimensions.bossDiameterMm)),
-      boreCornerRadiusMm: limitsOr(arm.boreCornerRadiusMm, limitsOf(assumedDimensions.boreCornerRadiusMm)),
+      bossDiameterMm: limitsOr(arm.bossDiameterMm, takenDimensions.bossDiameterMm),
+      boreCornerRadiusMm: limitsOr(arm.boreCornerRadiusMm, takenDimensions.boreCornerRadiusMm),
     },
   };
 }
 
 function resolveMaterial(part: 'spindle' | 'arm', given?: Material<Measurand>): Required<Material<Limits>> {
-  const assumed = assumedMaterials[part];
+  const assumed = takenMaterials[part];
   return {
-    youngsModulusGPa: given ? hardLimits(given.youngsModulusGPa) : limitsOf(assumed.youngsModulusGPa),
-    poissonsRatio: given ? hardLimits(given.poissonsRatio) : limitsOf(assumed.poissonsRatio),
+    youngsModulusGPa: given ? hardLimits(given.youngsModulusGPa) : assumed.youngsModulusGPa,
+    poissonsRatio: given ? hardLimits(given.poissonsRatio) : assumed.poissonsRatio,
     yieldStrengthMPa: limitsOr(given?.yieldStrengthMPa, OPEN),
   };
 }

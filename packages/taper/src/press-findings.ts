@@ -1,5 +1,5 @@
 import type { Finding, Measurand, Severity } from '@spindlewright/quantity';
-import { assumedDimensions, assumedMaterials, flatFriction } from './assumed.ts';
+import { MODULUS_SOURCES, takenDimensions, takenFriction, takenMaterials } from './assumed-limits.ts';
 import { firstYieldMPa } from './boss-stress.ts';
 import { find } from './find.ts';
 import { COLLAPSE_RATIO, fitRange } from './fitted-factors.ts';
@@ -60,29 +60,29 @@ export function pressFindings(input: {
     if (value < lower || value > upper) say('outside-fit-range', 'caution', { quantity, value, lower, upper });
   }
   if (spindle.cornerDiameterMm === undefined) {
-    const values = { cornerDiameterMm: assumedDimensions.cornerDiameterMm.value, flatWidthMm: state.flatWidthMm };
+    const values = { cornerDiameterMm: takenDimensions.cornerDiameterMm.nominal, flatWidthMm: state.flatWidthMm };
     say('flat-width-assumed', 'note', values, 'spindle.cornerDiameterMm');
   }
   if (arm.bossDiameterMm === undefined) {
-    say('boss-assumed', 'note', { bossDiameterMm: assumedDimensions.bossDiameterMm.value }, 'arm.bossDiameterMm');
+    say('boss-assumed', 'note', { bossDiameterMm: takenDimensions.bossDiameterMm.nominal }, 'arm.bossDiameterMm');
   }
   for (const part of ['spindle', 'arm'] as const) {
     if (pressing.materials?.[part] !== undefined) continue;
-    const { youngsModulusGPa, poissonsRatio } = assumedMaterials[part];
-    const values = { part, youngsModulusGPa: youngsModulusGPa.value, poissonsRatio: poissonsRatio.value };
-    say('material-assumed', 'note', values, `${at}materials.${part}`, youngsModulusGPa.sources);
+    const { youngsModulusGPa, poissonsRatio } = takenMaterials[part];
+    const values = { part, youngsModulusGPa: youngsModulusGPa.nominal, poissonsRatio: poissonsRatio.nominal };
+    say('material-assumed', 'note', values, `${at}materials.${part}`, MODULUS_SOURCES);
   }
   if (pressing.materials?.arm?.yieldStrengthMPa === undefined) {
     say('yield-unknown', 'note', {}, `${at}materials.arm.yieldStrengthMPa`);
   }
   if (typeof pressing.friction === 'number') {
-    const { greased, dry } = flatFriction;
+    const { greased, dry } = takenFriction;
     const values = {
       friction: pressing.friction,
-      greasedLower: greased.lower ?? greased.value,
-      greasedUpper: greased.upper ?? greased.value,
-      dryLower: dry.lower ?? dry.value,
-      dryUpper: dry.upper ?? dry.value,
+      greasedLower: greased.lower,
+      greasedUpper: greased.upper,
+      dryLower: dry.lower,
+      dryUpper: dry.upper,
     };
     say('friction-is-a-range', 'note', values, `${at}friction`, []);
   }

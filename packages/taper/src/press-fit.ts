@@ -4,7 +4,8 @@ import { cornerStressFactor, firstYieldMPa } from './boss-stress.ts';
 import { find } from './find.ts';
 import { bounds, nominal } from './interval.ts';
 import { requireYieldStrength, resolveJoint, resolvePressing } from './joint.ts';
-import { pressMessages as messages } from './messages/press.ts';
+import { pressMessages } from './messages/press.ts';
+import { pressFitMessages as messages } from './messages/press-fit.ts';
 import { pressFindings } from './press-findings.ts';
 import { pressStateAt } from './press-state.ts';
 import { handFitAt } from './seat-geometry.ts';
@@ -158,7 +159,10 @@ export function pressFit(
 
   const findings = pressFindings({ ...input, pressing: input, at: '', joint, state, outcome });
   if (!holdsAtRestWithoutBolt) findings.unshift(find(messages, 'slides-off', 'stop', { releaseFriction }));
-  findings.push(find(messages, 'never-ride-without-bolt', 'caution'), find(messages, 'instructions-first', 'caution'));
+  findings.push(
+    find(messages, 'never-ride-without-bolt', 'caution'),
+    find(pressMessages, 'instructions-first', 'caution'),
+  );
 
   const stressFactor = outcome ? cornerStressFactor(state) : null;
   if (outcome && stressFactor === null) {

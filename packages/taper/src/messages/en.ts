@@ -9,6 +9,7 @@ import { keepingMessages } from './keeping.ts';
 import { loadMessages } from './load.ts';
 import { playMessages } from './play.ts';
 import { pressMessages } from './press.ts';
+import { pressFitMessages } from './press-fit.ts';
 import { ringsMessages } from './rings.ts';
 import { seatMessages } from './seat.ts';
 
@@ -24,6 +25,7 @@ export const messages: Messages = {
   ...loadMessages,
   ...playMessages,
   ...pressMessages,
+  ...pressFitMessages,
   ...ringsMessages,
   ...seatMessages,
 };

@@ -1,9 +1,7 @@
 import type { Messages } from '@spindlewright/quantity';
 
-/** Templates of what a press may have to say. @internal */
+/** Templates of what a press may have to say, whichever function asks. @internal */
 export const pressMessages = {
-  'never-ride-without-bolt':
-    'Never ride without the bolt, and never with a loose one: friction holds the arm at rest only, pedalling shakes it out and the arm walks off.',
   'friction-is-a-range':
     'Friction {friction} is one value of a wide range: greased flats are taken as {greasedLower} to {greasedUpper}, dry ones as {dryLower} to {dryUpper} (judgement). Reckon with both ends.',
   'material-assumed':
@@ -23,10 +21,6 @@ export const pressMessages = {
     'Do not tighten to this force and do not ride: the pressure is {plasticityRatio} of what the boss could carry fully plastic, beyond {collapseRatio} it runs towards collapse.',
   'travel-unbounded': 'No bound can be given for the travel: {reason}.',
   'contact-pressure-unbounded': 'There is nothing to press on, so no pressure can be given: {reason}.',
-  'bore-corner-stress-unbounded':
-    'The boss is too thin for the corner-stress fit (boss over across flats {bossRatio}, fitted from 1.85); no stress is given.',
-  'slides-off':
-    'Friction {releaseFriction} does not hold this angle: the arm pushes itself off as soon as the bolt is loose.',
   'instructions-first':
     'This is a prediction: the instructions of the part makers and the eye of a qualified mechanic come before it.',
 } as const satisfies Messages;
