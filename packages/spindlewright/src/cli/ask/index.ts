@@ -3,7 +3,7 @@ import { jointOf } from '../../joint-kind.ts';
 import { jointWords } from '../../joint-words.ts';
 import { readJob } from '../../read-job.ts';
 import { pathWords } from '../../seat-words.ts';
-import { jsonOf, writeTo } from '../files.ts';
+import { jsonOf, refuseOtherKind, writeTo } from '../files.ts';
 import { complaintOf } from '../guard.ts';
 import { verbHelp } from '../help.ts';
 import type { CliHost } from '../host.ts';
@@ -53,6 +53,7 @@ async function ask(parsed: Parsed, host: AskHost): Promise<number> {
   if (asker === undefined) throw new Refusal('--ask needs somebody at a terminal');
   const data = host.exists(path) ? jsonOf(host, path) : await askNewJob(asker, host.today());
   if (data === undefined) return 130;
+  refuseOtherKind(path, data, 'job');
   let written = false;
   const save = (walk: Walk): void => {
     writeTo(host, target, `${JSON.stringify(savedJob(data, walk), null, 2)}\n`);

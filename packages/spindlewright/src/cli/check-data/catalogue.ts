@@ -3,6 +3,7 @@ import type { Mapping } from '../../screen/mapping.ts';
 import { screener } from '../../screen/screener.ts';
 import { fileBytes } from '../readers/file-bytes.ts';
 import { CatalogueRefusal, RowFault, readCatalogue } from '../readers/index.ts';
+import { mappingColumns } from '../screen/mapping-columns.ts';
 import { printable } from '../screen/writers.ts';
 import type { Fault, FileReport } from './report.ts';
 
@@ -51,10 +52,16 @@ export async function catalogueReport(
     add({ path: '', received: 'a catalogue that cannot be read', allowed: error.message });
   }
   if (rowCount === 0 && faultCount === 0) add({ path: '', received: 'no row', allowed: 'a catalogue with rows' });
-  for (const column of own === undefined || rowCount === 0 ? [] : columnsOf(own)) {
+  // Told first: a column that is not there may be why every row was refused.
+  for (const column of own === undefined || rowCount === 0 ? [] : mappingColumns(own).reverse()) {
     if (columns.has(column)) continue;
     const known = [...columns].slice(0, 30).join(', ');
-    add({ path: 'columns', received: `no column ${JSON.stringify(column)}, which the mapping names`, allowed: known });
+    faultCount++;
+    faults.unshift({
+      path: 'columns',
+      received: `no column ${JSON.stringify(column)}, which the mapping names`,
+      allowed: known,
+    });
   }
   const { unmappedWords, duplicateCount } = judge.summary();
   const cautions = [
@@ -74,13 +81,3 @@ export async function catalogueReport(
   ];
   return { file, kind: 'catalogue', faults, faultCount, cautions, rowCount };
 }
-
-const columnsOf = ({ columns }: Mapping): string[] => [
-  ...new Set(
-    Object.values(columns).flatMap((column) => {
-      const named = typeof column === 'string' ? column : column?.column;
-      // Of several columns that may hold a field one is enough.
-      return typeof named === 'string' ? [named] : [];
-    }),
-  ),
-];

@@ -3,7 +3,7 @@ import { readJob } from '../../read-job.ts';
 import { checkMapping } from '../../screen/check-mapping.ts';
 import { checkNeed } from '../../screen/check-need.ts';
 import { workJob } from '../../work-job.ts';
-import { jsonOf, textOf } from '../files.ts';
+import { jsonOf, jsonReason, textOf } from '../files.ts';
 import { complaintOf } from '../guard.ts';
 import { verbHelp } from '../help.ts';
 import type { CliHost } from '../host.ts';
@@ -88,7 +88,7 @@ async function reportOf(file: string, { kind, mapping, most }: Options, host: Cl
       ...(brokenAt === undefined ? {} : { line: brokenAt }),
       path: '',
       received: 'a text that is no JSON',
-      allowed: messageOf(error).replace(/\s+/g, ' '),
+      allowed: `JSON: ${jsonReason(text, error)}`,
     };
     return { file, kind: kind ?? 'JSON', faults: [fault], faultCount: 1, cautions: [] };
   }

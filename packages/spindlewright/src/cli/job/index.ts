@@ -5,10 +5,10 @@ import { renderMarkdown } from '../../render-markdown.ts';
 import { renderText } from '../../render-text.ts';
 import type { JobSheet } from '../../sheet.ts';
 import { workJob } from '../../work-job.ts';
-import { jsonOf, writeTo } from '../files.ts';
+import { jsonOf, refuseOtherKind, writeTo } from '../files.ts';
 import type { CliHost } from '../host.ts';
 import type { Parsed } from '../parse.ts';
-import { FileTrouble, faultLines, Refusal } from '../refusal.ts';
+import { FileTrouble, faultLines, NO_SUCH_FILE, Refusal } from '../refusal.ts';
 import type { SHEET_FORMS } from '../verbs/job.ts';
 
 type SheetForm = (typeof SHEET_FORMS)[number];
@@ -41,11 +41,13 @@ function dataOf(path: string, host: CliHost): unknown {
     return jsonOf(host, path);
   } catch (error) {
     if (!(error instanceof FileTrouble)) throw error;
+    if (!error.message.endsWith(NO_SUCH_FILE)) throw error;
     throw new FileTrouble(`${error.message}; "spindlewright job ${path} --ask" begins one`);
   }
 }
 
 function sheetOf(path: string, data: unknown): JobSheet {
+  refuseOtherKind(path, data, 'job');
   try {
     return workJob(readJob(data));
   } catch (error) {

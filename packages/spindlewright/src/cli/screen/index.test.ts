@@ -169,6 +169,24 @@ describe('runScreen', () => {
     expect(result.out).toBe('');
   });
 
+  it('names a column of the mapping that the catalogue does not have, with the nearest', async () => {
+    const shop = file('misspelt.csv', 'Artikelnummer,Aufnahme\n1,JIS\n');
+    const columns = { partId: 'Artikelnumer', kind: { always: 'arm' } };
+    const mapping = file('misspelt.json', JSON.stringify({ format: 'spindlewright-mapping-1', columns }));
+    const { err } = await screen(['--need', need, '--mapping', mapping, shop]);
+    expect(err).toContain('a column "Artikelnumer" that the first rows do not have; nearest: "Artikelnummer"');
+    expect((await screen(['--need', need, '--mapping', mapping, shop, '--quiet'])).err).toBe('');
+  });
+
+  it('names a missing file and a file of another kind in words', async () => {
+    const gone = await screen(['--need', join(folder, 'gone.json'), need]);
+    expect([gone.code, gone.err]).toEqual([1, expect.stringContaining('there is no such file')]);
+    const noCatalogue = await screen(['--need', need, join(folder, 'gone.csv')]);
+    expect([noCatalogue.code, noCatalogue.err]).toEqual([1, expect.stringMatching(/gone\.csv: there is no such file/)]);
+    const other = await screen(['--job', need, need]);
+    expect([other.code, other.err]).toEqual([2, expect.stringContaining('is a need and no job')]);
+  });
+
   it('says what to do when no row could be used for want of a mapping', async () => {
     const shop = file('i.csv', 'SKU;Taper\nK1;JIS\nK2;ISO\n');
     expect((await screen(['--need', need, shop])).err).toContain('screen --draft-mapping');

@@ -12,13 +12,15 @@ import { needFromJob } from '../../screen/need-from-job.ts';
 import type { PartKind } from '../../screen/part.ts';
 import { type Screener, screener } from '../../screen/screener.ts';
 import { shortlistKeeper } from '../../screen/shortlist.ts';
+import { parsedJson, refuseOtherKind } from '../files.ts';
 import { verbHelp } from '../help.ts';
 import { type Parsed, parseVerb } from '../parse.ts';
 import { fileBytes } from '../readers/file-bytes.ts';
 import { type CatalogueForm, CatalogueRefusal, RowFault, readCatalogue } from '../readers/index.ts';
-import { FileTrouble, faultLines, messageOf, Refusal } from '../refusal.ts';
+import { FileTrouble, faultLines, fileReason, Refusal } from '../refusal.ts';
 import { screenVerb } from '../verbs/screen.ts';
 import type { CliIo } from './io.ts';
+import { absentColumns } from './mapping-columns.ts';
 import { fileOutput, type Output, streamOutput, wholeOutput } from './output.ts';
 import {
   csvWriter,
@@ -52,7 +54,9 @@ export async function runScreen(args: readonly string[], io: CliIo): Promise<num
     // Whoever reads the output has had enough, such as `head`: no fault of anybody.
     if (codeOf(error) === 'EPIPE') return 0;
     if (error instanceof FileTrouble || typeof codeOf(error) === 'string') {
-      io.stderr.write(`spindlewright screen: ${messageOf(error)}\n`);
+      io.stderr.write(
+        `spindlewright screen: ${error instanceof FileTrouble ? error.message : `${pathOf(error)}${fileReason(error)}`}\n`,
+      );
       return 1;
     }
     throw error;
@@ -80,11 +84,11 @@ async function screen(args: readonly string[], io: CliIo): Promise<number> {
   }
   if (values['draft-mapping']) return draft(values, form, io);
   const need = needOf(values);
-  const mapping = values.mapping === undefined ? undefined : readJson(values.mapping);
+  const mapping = values.mapping === undefined ? undefined : readJson(values.mapping, 'mapping');
   if (mapping !== undefined) checkMapping('mapping', mapping);
   const own = screener(need, mapping as Mapping | undefined);
   keepNurserySmall();
-  return run({ own, need, top, format, values, form, io });
+  return run({ own, need, mapping: mapping as Mapping | undefined, top, format, values, form, io });
 }
 
 interface Options {
@@ -129,26 +133,24 @@ function needOf(values: Options): Need {
   }
   const kind = values.for as PartKind | undefined;
   if (values.job !== undefined) {
-    return needFromJob({ job: readJob(readJson(values.job)), ...(kind === undefined ? {} : { for: kind }) });
+    return needFromJob({ job: readJob(readJson(values.job, 'job')), ...(kind === undefined ? {} : { for: kind }) });
   }
-  const need = readJson(values.need ?? '');
+  const need = readJson(values.need ?? '', 'need');
   checkNeed('need', need);
   if (kind !== undefined && kind !== need.for) throw new Refusal(`--for ${kind}: the need is for ${need.for}`);
   return need;
 }
 
-function readJson(path: string): unknown {
+function readJson(path: string, kind: 'job' | 'need' | 'mapping'): unknown {
   let text: string;
   try {
     text = readFileSync(path, 'utf8');
   } catch (error) {
-    throw new FileTrouble(`cannot read ${path}: ${messageOf(error)}`);
+    throw new FileTrouble(`cannot read ${path}: ${fileReason(error)}`);
   }
-  try {
-    return JSON.parse(text.replace(/^\uFEFF/, ''));
-  } catch (error) {
-    throw new Refusal(`${path} is not JSON: ${messageOf(error)}`);
-  }
+  const data = parsedJson(path, text.replace(/^\uFEFF/, ''));
+  refuseOtherKind(path, data, kind);
+  return data;
 }
 
 interface Source {
@@ -173,6 +175,7 @@ function sourceOf({ catalogue }: Options, { stdin }: CliIo): Source {
 interface Work {
   own: Screener;
   need: Need;
+  mapping: Mapping | undefined;
   top: number;
   format: OutputForm;
   values: Options;
@@ -189,7 +192,7 @@ function keepNurserySmall(): void {
   setFlagsFromString('--semi-space-growth-factor=1');
 }
 
-async function run({ own, need, top, format, values, form, io }: Work): Promise<number> {
+async function run({ own, need, mapping, top, format, values, form, io }: Work): Promise<number> {
   const { bytes: source, name, stop } = sourceOf(values, io);
   const writer: RowWriter =
     format === 'ndjson'
@@ -223,6 +226,7 @@ async function run({ own, need, top, format, values, form, io }: Work): Promise<
         name,
         ...(form === undefined ? {} : { form }),
       })) {
+        if (rows === 0 && mapping !== undefined && !values.quiet) tellAbsent(mapping, batch, io);
         let text = '';
         for (let index = 0; index < batch.length && !stopped; index++) {
           const row = batch[index];
@@ -271,6 +275,16 @@ async function run({ own, need, top, format, values, form, io }: Work): Promise<
   } finally {
     release();
     stop();
+  }
+}
+
+/** Said before the first answer, since a misspelt column makes every row look refused or open. */
+function tellAbsent(mapping: Mapping, batch: readonly unknown[], io: CliIo): void {
+  const rows = batch.filter((row) => !(row instanceof RowFault));
+  for (const { column, nearest } of absentColumns(mapping, rows)) {
+    const like = nearest === undefined ? '' : `; nearest: ${JSON.stringify(nearest)}`;
+    const text = `the mapping names a column ${JSON.stringify(column)} that the first rows do not have${like}`;
+    io.stderr.write(`! ${printable(text)}\n`);
   }
 }
 
@@ -341,6 +355,10 @@ function progressOn(io: CliIo): { tell(rows: number): void; clear(): void } {
     },
   };
 }
+
+/** The file that the system names in its error. */
+const pathOf = (error: unknown): string =>
+  error instanceof Error && 'path' in error && typeof error.path === 'string' ? `${error.path}: ` : '';
 
 const codeOf = (error: unknown): unknown =>
   typeof error === 'object' && error !== null && 'code' in error ? error.code : undefined;

@@ -1,6 +1,7 @@
 import type { Need } from '../../screen/need.ts';
 import type { ScreenedPart, ScreenSummary } from '../../screen/screened.ts';
 import type { Outcome } from '../../screen/screener.ts';
+import { pathWords } from '../../seat-words.ts';
 
 /** Forms of output. @internal */
 export type OutputForm = 'ndjson' | 'csv' | 'json' | 'text';
@@ -128,7 +129,7 @@ export function summaryText(summary: ScreenSummary, best: readonly ScreenedPart[
         chainlineEffectMm === undefined
           ? ''
           : `, chainline ${chainlineEffectMm.lower.toFixed(1)} to ${chainlineEffectMm.upper.toFixed(1)} mm`;
-      const open = missingFact === undefined ? '' : `, missing: ${missingFact}`;
+      const open = missingFact === undefined ? '' : `, missing: ${pathWords(missingFact)}`;
       lines.push(`  ${printable(partId)} (line ${line}): ${WORDS[state]}${open}${by}`);
       const [why] = reasons;
       if (why !== undefined) lines.push(`      ${printable(why.message)}`);
@@ -136,7 +137,8 @@ export function summaryText(summary: ScreenSummary, best: readonly ScreenedPart[
   }
   if (summary.missingFacts.length > 0) {
     lines.push('', 'Facts that would decide');
-    for (const { what, rowCount } of summary.missingFacts.slice(0, 10)) lines.push(`${count(rowCount)}  ${what}`);
+    for (const { what, rowCount } of summary.missingFacts.slice(0, 10))
+      lines.push(`${count(rowCount)}  ${pathWords(what)}`);
   }
   lines.push('', 'Deciding reasons');
   for (const { what, rowCount } of summary.reasons.slice(0, 15)) lines.push(`${count(rowCount)}  ${what}`);
