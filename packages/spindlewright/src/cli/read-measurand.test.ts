@@ -48,6 +48,15 @@ describe('readMeasurand', () => {
     );
   });
 
+  it('passes over blanks without end in one go', () => {
+    const blanks = ' '.repeat(200_000);
+    expect(() => readMeasurand('--x', `1 1/2${blanks}x`, 'mm')).toThrow(/a number with its unit/);
+    expect(readMeasurand('--x', `12.6 mm${blanks}..${blanks}12.8 mm`, 'mm')).toMatchObject({
+      lower: 12.6,
+      upper: 12.8,
+    });
+  });
+
   it('refuses a unit where none belongs', () => {
     expect(() => readMeasurand('--friction', '0.1 mm')).toThrow(/a number or a range/);
   });

@@ -1,7 +1,7 @@
 import { convert, isDomainError, type Measurand, parseQuantity, type Unit } from '@spindlewright/quantity';
 import { Refusal } from './refusal.ts';
 
-const BOTH_WAYS = /\s*(?:\u00b1|\+\/?-)\s*/;
+const BOTH_WAYS = /\u00b1|\+\/?-/;
 const NUMBER = /^[+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+)$/;
 
 /**
@@ -28,7 +28,7 @@ export function readMeasurand(name: string, text: string, unit?: Unit): Measuran
   };
   /** The unit behind a number, which the other one may go without. */
   const unitOf = (part: string): string => part.replace(/^[\s\d.,/+-]+/, '').trim();
-  const [nominalText = '', spreadText, ...more] = text.split(BOTH_WAYS);
+  const [nominalText = '', spreadText, ...more] = text.split(BOTH_WAYS).map((part) => part.trim());
   if (more.length > 0) return refuse();
   if (spreadText !== undefined && nominalText !== '') {
     const nominal = read(nominalText, unitOf(spreadText));
