@@ -64,7 +64,9 @@ function read(where: string, value: unknown, fields: Fields, path: string): unkn
   )
     return { lower, nominal, upper };
   const allowed = `a number or rising limits from ${least} to ${most}`;
-  throw new DomainError(where, [{ path: path.slice(1), received: String(value), allowed }]);
+  throw new DomainError(where, [
+    { path: path.slice(1), received: Object(value) === value ? 'an object' : String(value), allowed },
+  ]);
 }
 
 /** The input as limits. @internal */

@@ -160,6 +160,26 @@ describe('seat', () => {
     );
   });
 
+  it('scales: by hand and pressed, with the lengths where the force goes with their square', () => {
+    fc.assert(
+      fc.property(joints, presses, between(0.5, 2), ({ spindle, arm }, { axialForceN, friction }, factor) => {
+        const plain = predictSeat({ spindle, arm, pressing: { axialForceN, friction } });
+        const large = predictSeat({
+          spindle: scaled(spindle, factor),
+          arm: scaled(arm, factor),
+          pressing: { axialForceN: axialForceN * factor ** 2, friction },
+        });
+        for (const place of ['handFit', 'pressed'] as const) {
+          for (const [key, { nominal }] of Object.entries(plain[place])) {
+            const scale = factor * Math.max(1, Math.abs(plain.handFit.mouthFromEndMm.nominal));
+            const other = large[place][key as keyof typeof large.handFit].nominal;
+            expect(Math.abs(other - nominal * factor)).toBeLessThan(1e-6 * scale);
+          }
+        }
+      }),
+    );
+  });
+
   it('is never worse with a larger measured gap', () => {
     const rank = ['bottoms-on-end', 'marginal', 'seats'];
     fc.assert(
