@@ -10,16 +10,15 @@ function apiSidebar(): DefaultTheme.SidebarItem[] {
   return existsSync(path) ? (JSON.parse(readFileSync(path, 'utf8')) as DefaultTheme.SidebarItem[]) : [];
 }
 
-/** One item a validation page; the heading of the page is its text. */
-function validationSidebar(): DefaultTheme.SidebarItem[] {
-  const folder = `${docs}validation`;
-  if (!existsSync(folder)) return [];
-  return readdirSync(folder)
+/** One item a page; its heading is its text. */
+function pagesOf(folder: string, heading: RegExp): DefaultTheme.SidebarItem[] {
+  if (!existsSync(`${docs}${folder}`)) return [];
+  return readdirSync(`${docs}${folder}`)
     .filter((name) => name.endsWith('.md') && name !== 'index.md')
     .sort()
     .map((name) => {
-      const heading = /^# Validation of (.+)$/m.exec(readFileSync(`${folder}/${name}`, 'utf8'))?.[1] ?? name;
-      return { text: heading, link: `/validation/${name.replace(/\.md$/, '')}` };
+      const text = heading.exec(readFileSync(`${docs}${folder}/${name}`, 'utf8'))?.[1] ?? name;
+      return { text, link: `/${folder}/${name.replace(/\.md$/, '')}` };
     });
 }
 
@@ -88,6 +87,7 @@ export default defineConfig({
           ],
         },
       ],
+      '/decisions/': [{ text: 'Decisions', link: '/decisions/', items: pagesOf('decisions', /^# (.+)$/m) }],
       '/theory/': [
         {
           text: 'Theory',
@@ -97,7 +97,9 @@ export default defineConfig({
           ],
         },
       ],
-      '/validation/': [{ text: 'Validation', link: '/validation/', items: validationSidebar() }],
+      '/validation/': [
+        { text: 'Validation', link: '/validation/', items: pagesOf('validation', /^# Validation of (.+)$/m) },
+      ],
       '/api/': [{ text: 'API', link: '/api/', items: apiSidebar() }],
     },
     search: { provider: 'local' },

@@ -167,6 +167,28 @@ describe('benches say what the library says', () => {
     await close();
   });
 
+  it('seat: a measured arm on every published spindle, and what forbids right under the answer', async () => {
+    const { page, close } = await visit(`${bench('seat')}?way=shapes&sEnd=12.6&sFlats=20&aMouth=13.2&aBore=16&size=0`);
+    const arm = { acrossFlatsAtMouthMm: 13.2, faceAngleDeg: 2, boreLengthMm: 16 };
+    const pressing = { axialForceN: 20000, friction: { lower: 0.1, nominal: 0.13, upper: 0.16 } };
+    const expected = (['square-taper-jis', 'square-taper-iso'] as const).flatMap((id) =>
+      spindleGeometries(getInterface(id)).map(({ geometry: spindle }) => {
+        const { pressed, verdict } = predictSeat({ spindle, arm, pressing });
+        return `${pressed.endGapMm?.nominal.toFixed(2)} ${verdict}`;
+      }),
+    );
+    expect(new Set(expected.map((line) => line.split(' ')[1]))).toEqual(new Set(['too-little-engagement']));
+    const lines = await page.locator('.block-ranges .range-text').allTextContents();
+    expect(lines.map((line) => line.split(' ')[0])).toEqual(expected.map((line) => line.split(' ')[0]));
+    expect(lines.every((line) => line.endsWith('Too little of the flats engages'))).toBe(true);
+    expect(await page.locator('.block-headline + .block-findings').textContent()).toContain('Do not ride this pair');
+    // Hand fit is (A - S)/(2 tan 2°); an end of 12.3 mm leaves 16 - 12.9 - 1.3 mm of end gap, one of 12.6 too little flat.
+    expect(await page.locator('.block-values').first().textContent()).toMatch(
+      /Spindle ends that may seat this arm12\.1\d to 12\.4\d mm/,
+    );
+    await close();
+  });
+
   it('torque, in pounds as well', async () => {
     const asked =
       'bolt=M8x1&strength=8.8&torque=35&friction=friction-class-b&hole=round&head=16&holeSize=9&wrench=250&extension=50';

@@ -134,3 +134,7 @@ export const sorted = (findings: readonly Finding[]): Finding[] =>
   findings
     .filter((finding, index) => findings.findIndex(({ message }) => message === finding.message) === index)
     .sort((a, b) => RANK[a.severity] - RANK[b.severity]);
+
+/** What forbids: it stands right under the answer. */
+export const stops = (findings: readonly Finding[]): Finding[] =>
+  findings.filter(({ severity }) => severity === 'stop');

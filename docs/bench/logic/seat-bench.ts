@@ -20,6 +20,7 @@ import {
   option,
   type State,
   sorted,
+  stops,
   type Tone,
 } from './bench.ts';
 import { show, showLimits } from './units.ts';
@@ -294,11 +295,12 @@ function tellAnew(state: State, units: BenchContext['units'], pairs: readonly Pa
   const spread = seatDistribution({ ...inputOf(state, first), samples: SAMPLES, seed: 1 });
   const likely = [...spread.verdicts].sort((a, b) => b.probability - a.probability);
   const [contribution] = spread.contributions;
+  const findings = sorted([...whole.findings, ...spread.findings]);
   const seats = pairs.map((pair) => ({ pair, seat: pair === first ? whole : predictSeat(inputOf(state, pair)) }));
   const length = (limits: Parameters<typeof showLimits>[0]): string => showLimits(limits, 'length', units);
   return {
     whole,
-    before: [headlineOf(state, units, whole, seats)],
+    before: [headlineOf(state, units, whole, seats), { kind: 'findings', findings: stops(findings) }],
     after: [
       ...(state.way === 'records' ? [conflict(state, seats, units)] : []),
       ...(state.way === 'shapes' ? [everySpindle(state, first, units)] : []),
@@ -325,6 +327,7 @@ function tellAnew(state: State, units: BenchContext['units'], pairs: readonly Pa
           { label: 'Shoulder gap, pressed', value: length(whole.pressed.shoulderGapMm) },
           { label: 'Flats engaged', value: length(whole.pressed.engagedLengthMm) },
           { label: 'Share of the press that the stops leave', value: percent(whole.pressReached.nominal) },
+          ...(state.way === 'shapes' ? endsThatSeat(state, first, units) : []),
           ...(contribution === undefined
             ? []
             : [
@@ -348,7 +351,7 @@ function tellAnew(state: State, units: BenchContext['units'], pairs: readonly Pa
             : [{ text: 'What square is it? Readings to a name', href: './identify.html' }]),
         ],
       },
-      { kind: 'findings', findings: sorted([...whole.findings, ...spread.findings]) },
+      { kind: 'findings', findings: findings.filter(({ severity }) => severity !== 'stop') },
     ],
   };
 }
@@ -432,6 +435,30 @@ function swap({ way, spindle, arm }: State): Block {
       { label: `spindle: ${NAMES[other(spindle)]}`, set: { ...names, spindle: other(spindle) } },
     ],
   };
+}
+
+/** Which sizes of the spindle's end may seat this arm, all else as it was filled in. */
+function endsThatSeat(state: State, { spindle, arm }: Pair, units: BenchContext['units']) {
+  const mouth = numberOf(state, 'aMouth');
+  if (mouth === undefined) return [];
+  const hundredths = Array.from({ length: 75 }, (_, k) => mouth - 1.7 + 0.02 * k);
+  const ends = hundredths.filter(
+    (acrossFlatsAtEndMm) =>
+      acrossFlatsAtEndMm > 0 &&
+      ['seats', 'marginal'].includes(
+        predictSeat(inputOf(state, { arm, spindle: { ...spindle, acrossFlatsAtEndMm } })).verdict,
+      ),
+  );
+  const [least] = ends;
+  const most = ends.at(-1);
+  if (least === undefined || most === undefined) return [];
+  return [
+    {
+      label: 'Spindle ends that may seat this arm',
+      value: `${show(least, 'length', units).replace(/\s.*/, '')} to ${show(most, 'length', units)} across flats`,
+      note: 'at the middle of all else that was filled in; a trial fit by hand decides',
+    },
+  ];
 }
 
 /** The arm that was measured, on every spindle that is published: which of them it is for. */

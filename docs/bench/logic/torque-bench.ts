@@ -1,4 +1,5 @@
 import { drawPreloadRange } from '@spindlewright/drawing';
+import type { Limits } from '@spindlewright/quantity';
 import {
   assemblyLimit,
   frictionRange,
@@ -10,7 +11,7 @@ import {
   wrenchSetting,
 } from '@spindlewright/torque';
 import { frictionClasses, listTradeTorques, propertyClasses, toolClasses } from '@spindlewright/torque/data';
-import { type Bench, type BenchContext, type Block, type Group, numberOf, option, sorted } from './bench.ts';
+import { type Bench, type BenchContext, type Block, type Group, numberOf, option, sorted, stops } from './bench.ts';
 import { show, showLimits } from './units.ts';
 
 const BOLTS = ['M8x1', 'M8x1.25', 'M10x1', 'M12x1', 'M15x1', 'M6x1', 'M5x0.8', '9/16-20 UN', '1/2-20 UN'];
@@ -28,6 +29,12 @@ const defaults = {
   extension: '0',
   angle: '0',
 };
+
+interface Joint {
+  thread: ReturnType<typeof threadFor>;
+  bearing: Parameters<typeof assemblyLimit>[0]['bearing'];
+  threadFriction: Limits;
+}
 
 const words = (id: string): string => id.replaceAll('-', ' ');
 
@@ -132,6 +139,7 @@ function answer({ state, units, wide }: BenchContext): readonly Block[] {
     extensionAngleDeg: numberOf(state, 'angle') ?? 0,
   });
   const limit = state.strength ? assemblyLimit({ ...exact, propertyClass: state.strength }) : undefined;
+  const most = limit && mostTorque(joint, state.strength ?? '');
   const yields = range.strength === undefined ? undefined : range.strength.utilisation;
   const yieldN = state.strength
     ? propertyClass(state.strength, thread.majorDiameterMm).yieldStrengthMPa * thread.stressAreaMm2
@@ -140,6 +148,7 @@ function answer({ state, units, wide }: BenchContext): readonly Block[] {
   const share = (partNm: number | null): number => (torqueNm === 0 || partNm === null ? 0 : partNm / torqueNm);
   const percent = (part: number): string => `${Math.round(100 * part)} %`;
   const { split } = one;
+  const findings = sorted([...range.findings, ...setting.findings, ...one.findings]);
   return [
     {
       kind: 'headline',
@@ -150,6 +159,7 @@ function answer({ state, units, wide }: BenchContext): readonly Block[] {
           ? 'What this torque makes of the bolt, at the worst of tool and friction either way.'
           : `The bolt is used to ${percent(yields.nominal)} of its yield strength (${percent(yields.lower)} to ${percent(yields.upper)}).`,
     },
+    { kind: 'findings', findings: stops(findings) },
     {
       kind: 'figure',
       svg: drawPreloadRange({
@@ -171,6 +181,15 @@ function answer({ state, units, wide }: BenchContext): readonly Block[] {
           label: 'Hand force at the mark',
           value: showHand(handForce({ torqueNm: setting.settingNm, leverLengthMm: wrenchLengthMm }).forceN, units),
         },
+        ...(most === undefined
+          ? []
+          : [
+              {
+                label: 'Most that this bolt bears: nine tenths of yield',
+                value: showLimits(most, 'torque', units),
+                note: 'lowest where friction is lowest; the part maker’s own torque comes first',
+              },
+            ]),
         { label: 'To loosen again, before it settles', value: showLimits(range.looseningTorqueNm, 'torque', units) },
         {
           label: 'Largest over smallest preload',
@@ -187,7 +206,7 @@ function answer({ state, units, wide }: BenchContext): readonly Block[] {
         fastener === undefined || fastener === '' ? words(name) : `${words(name)}: ${fastener}`,
         minNm === maxNm || maxNm === undefined
           ? show(minNm, 'torque', units)
-          : `${show(minNm, 'torque', units)} to ${show(maxNm, 'torque', units)}`,
+          : `${show(minNm, 'torque', units).replace(/\s.*/, '')} to ${show(maxNm, 'torque', units)}`,
         sources.length === 0 ? words(standing) : `${sources.join(', ')} (${words(standing)})`,
       ]),
     },
@@ -209,7 +228,17 @@ function answer({ state, units, wide }: BenchContext): readonly Block[] {
         },
       ],
     },
-    { kind: 'findings', findings: sorted([...range.findings, ...setting.findings, ...one.findings]) },
+    {
+      kind: 'links',
+      title: 'Next',
+      links: [
+        {
+          text: 'Where the arm seats with this preload',
+          href: `./seat.html?force=${Math.min(35_000, 500 * Math.round(range.preloadN.nominal / 500))}`,
+        },
+      ],
+    },
+    { kind: 'findings', findings: findings.filter(({ severity }) => severity !== 'stop') },
   ];
 }
 
@@ -221,6 +250,16 @@ const frictionId = (id: string): string => {
 
 const sameTorques = (torqueNm: number): string =>
   [show(torqueNm, 'torque', 'metric'), show(torqueNm, 'torque', 'inch')].join(' = ');
+
+/** Torque at which the bolt is used to nine tenths of its yield strength, at either end of the friction. */
+function mostTorque({ thread, bearing, threadFriction }: Joint, strength: string): Limits {
+  const [lower, nominal, upper] = [threadFriction.lower, threadFriction.nominal, threadFriction.upper].map(
+    (friction) =>
+      assemblyLimit({ thread, bearing, threadFriction: friction, bearingFriction: friction, propertyClass: strength })
+        .torqueNm,
+  ) as [number, number, number];
+  return { lower, nominal, upper };
+}
 
 /** A hand pulls with newtons, not with kilonewtons. */
 const showHand = (forceN: number, units: BenchContext['units']): string =>
