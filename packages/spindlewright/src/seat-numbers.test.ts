@@ -10,9 +10,8 @@ import { seatNumbers } from './seat-numbers.ts';
 
 const jis = getInterface('square-taper-jis');
 const iso = getInterface('square-taper-iso');
-const { trialFit: _trialFit, ...untried } = demoJob;
 const read: Job = {
-  ...untried,
+  ...demoJob,
   spindle: { flats: [{ acrossFlatsMm: 12.7, atMm: 0, pair: 'a' }], endChamferMm: 0.5, shoulderFromEndMm: 20 },
   arm: {
     flats: [{ acrossFlatsMm: { value: 13.5, standardUncertainty: 0.01 }, atMm: 0, pair: 'a' }],

@@ -111,7 +111,7 @@ describe('job --ask', () => {
   });
 
   const pinched = { ...job, interface: { spindle: 'through-spindle-24', arm: 'through-spindle-24' } };
-  const { trialFit: _trialFit, partMakerTorqueNm: _torque, ...clamped } = pinched;
+  const { partMakerTorqueNm: _torque, ...clamped } = pinched;
   const looked = {
     ...clamped,
     observations: { 'play-at-arm': 'arm-moves-on-spindle', 'bore-flats': 'cracked', 'spindle-flats': 'cracked' },
