@@ -22,7 +22,7 @@ const read: Job = {
 
 describe('seatNumbers', () => {
   it.each([
-    ['published sizes', untried, iso],
+    ['published sizes', demoJob, iso],
     ['readings laid over them', read, jis],
   ] as const)('gives the numbers of predictSeat for %s, to the last digit', (_, job, arm) => {
     const pressing = pressingOf(job, pressPlan(job));
@@ -42,7 +42,7 @@ describe('seatNumbers', () => {
 
 describe('knowSeat', () => {
   it('tells what the other ways say in numbers and what the leading one says in full', () => {
-    for (const job of [untried, read, { ...read, trialFit: { endGapMm: 2.5, shoulderGapMm: 3 } }]) {
+    for (const job of [demoJob, read, { ...read, trialFit: { endGapMm: 2.5, shoulderGapMm: 3 } }]) {
       const { facts } = knowSeat(job, pressPlan(job), jis, jis);
       expect(facts.lead.prediction.sensitivity.length).toBeGreaterThan(0);
       expect(facts.others.length).toBeGreaterThan(1);
