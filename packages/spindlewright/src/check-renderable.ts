@@ -64,7 +64,11 @@ function isBlock(block: Block): boolean {
         block.findings.every(({ severity, message }) => SEVERITIES.includes(severity) && typeof message === 'string')
       );
     case 'drawing':
-      return [block.narrowSvg, block.wideSvg].every(isPlainSvg) && typeof block.description === 'string';
+      return (
+        [block.narrowSvg, block.wideSvg].every(isPlainSvg) &&
+        typeof block.description === 'string' &&
+        ['boolean', 'undefined'].includes(typeof block.told)
+      );
     default:
       return false;
   }

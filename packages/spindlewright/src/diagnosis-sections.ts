@@ -6,8 +6,9 @@ import {
   type Observations,
   type SideComparison,
 } from '@spindlewright/diagnosis';
-import { describeSides, drawSides, type PictureSide } from '@spindlewright/drawing';
+import { describeDiagnosis, describeSides, drawDiagnosis, drawSides, type PictureSide } from '@spindlewright/drawing';
 import { createFinding, type Finding, type Measurand, type Messages } from '@spindlewright/quantity';
+import { borePlayBlocks } from './bore-play-blocks.ts';
 import { jobDefaults } from './defaults.ts';
 import type { DiagnosisPart } from './diagnosis-part.ts';
 import type { Job } from './job.ts';
@@ -24,7 +25,7 @@ export const NEXT_CHECKS = 3;
 
 /** The sections that say what is wrong, why, and what to look at next. @internal */
 export function diagnosisSections(job: Job, part: DiagnosisPart): Section[] {
-  return [whatIsWrong(part), ...nextSection(part), ...bothSides(job, part)];
+  return [whatIsWrong(job, part), ...nextSection(part), ...bothSides(job, part)];
 }
 
 const wordIn =
@@ -37,7 +38,7 @@ const percent = (probability: number): string => {
   return rounded === 0 ? 'under 1 %' : `${rounded} %`;
 };
 
-function whatIsWrong({ result }: DiagnosisPart): Section {
+function whatIsWrong(job: Job, { result }: DiagnosisPart): Section {
   const words = jointWords(result.joint);
   const word = wordIn(words);
   const rows = [
@@ -60,9 +61,21 @@ function whatIsWrong({ result }: DiagnosisPart): Section {
       rows: rows.map(({ kind, code, probability }) => [word(code), kind, percent(probability)]),
     },
   ];
+  const bars = rows.filter(({ kind }) => kind !== 'cause');
+  if (bars.length > 1) {
+    const conditions = bars.map(({ code, probability }) => ({ label: word(code), probability }));
+    blocks.push({
+      kind: 'drawing',
+      narrowSvg: drawDiagnosis({ conditions, idPrefix: 'likely-narrow' }),
+      wideSvg: drawDiagnosis({ conditions, idPrefix: 'likely-wide', widthPx: 720 }),
+      description: describeDiagnosis({ conditions }),
+      told: true,
+    });
+  }
   if (evidence.length > 0) {
     blocks.push({ kind: 'list', ordered: false, items: evidence.map(({ message }) => message) });
   }
+  blocks.push(...borePlayBlocks(job));
   if (result.contradictions.length > 0)
     blocks.push({ kind: 'findings', findings: forReader(result.contradictions, words) });
   return { id: 'diagnosis', title: 'What is wrong, and why', blocks };
@@ -139,13 +152,21 @@ function bothSides(job: Job, { comparison }: DiagnosisPart): Section[] {
           : [
               {
                 kind: 'findings' as const,
-                findings: forReader(comparison.findings, jointWords(comparison.drive.joint)),
+                findings: forReader(oncePerSide(comparison.findings), jointWords(comparison.drive.joint)),
               },
             ]),
       ],
     },
   ];
 }
+
+/** An arm that sits deeper shows it in both gaps; one of them is enough to say so. */
+const oncePerSide = (findings: readonly Finding[]): Finding[] =>
+  findings.filter(
+    ({ code, values }, index) =>
+      code !== 'arm-sits-deeper' ||
+      findings.findIndex((other) => other.code === code && other.values.side === values.side) === index,
+  );
 
 /** Both ends beside each other, with what was measured on either. */
 function sidesDrawing(job: Job, comparison: SideComparison, words: Messages): Block {

@@ -45,13 +45,23 @@ export function forReader(findings: readonly Finding[], words: Messages = diagno
   return findings
     .filter(({ code }) => !SAID_ELSEWHERE.includes(code))
     .map((finding) => {
-      const worded = Object.entries(finding.values).map(([key, value]) => [key, inWords(value, words)] as const);
+      const worded = Object.entries(finding.values).map(
+        ([key, value]) => [key, key === 'probability' ? chance(value) : inWords(value, words)] as const,
+      );
       // A caution may read otherwise at this joint: a cotter is no bolt.
       const asEver = words[finding.code] === diagnosisMessages[finding.code];
       if (asEver && worded.every(([key, value]) => value === finding.values[key])) return finding;
       const values: Finding['values'] = Object.fromEntries(worded);
-      return { ...finding, message: formatFinding({ ...finding, values }, sentences) };
+      const message = formatFinding({ ...finding, values }, sentences);
+      return { ...finding, message: message.charAt(0).toUpperCase() + message.slice(1) };
     });
+}
+
+/** A probability as a mechanic says it; never none and never certain. */
+function chance(value: number | string): number | string {
+  if (typeof value === 'string') return value;
+  const rounded = Math.round(value * 100);
+  return rounded < 1 ? 'less than 1 in 100' : `${Math.min(99, rounded)} in 100`;
 }
 
 function inWords(value: number | string, words: Messages): number | string {

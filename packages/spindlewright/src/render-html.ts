@@ -122,7 +122,7 @@ function blockHtml(block: Block): string {
         )
         .join('')}</ul>`;
     case 'drawing':
-      return `<figure><div class="narrow">${block.narrowSvg}</div><div class="wide">${block.wideSvg}</div></figure>`;
+      return `<figure${block.told === true ? ' class="told"' : ''}><div class="narrow">${block.narrowSvg}</div><div class="wide">${block.wideSvg}</div></figure>`;
     case 'table':
       return `<div class="table" role="region" tabindex="0" aria-label="${escapeHtml(block.caption)}"><table role="table">
 <caption>${escapeHtml(block.caption)}</caption>

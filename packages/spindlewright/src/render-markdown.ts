@@ -1,6 +1,6 @@
 import { checkRenderable } from './check-renderable.ts';
 import { plainText } from './plain-text.ts';
-import type { Block, JobSheet } from './sheet.ts';
+import { type Block, type JobSheet, worded } from './sheet.ts';
 
 /**
  * Writes a job sheet as Markdown, for a ticket or a repair log.
@@ -40,7 +40,7 @@ export function renderMarkdown(sheet: JobSheet): string {
     `**${escapeMarkdown(sheet.answer)}.** ${escapeMarkdown(sheet.headline)}`,
   ];
   for (const section of sheet.sections) {
-    parts.push(`## ${escapeMarkdown(section.title)}`, ...section.blocks.map(blockText));
+    parts.push(`## ${escapeMarkdown(section.title)}`, ...worded(section).map(blockText));
   }
   return `${parts.join('\n\n')}\n`;
 }

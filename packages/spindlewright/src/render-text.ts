@@ -1,6 +1,6 @@
 import { checkRenderable } from './check-renderable.ts';
 import { plainText } from './plain-text.ts';
-import type { Block, JobSheet } from './sheet.ts';
+import { type Block, type JobSheet, worded } from './sheet.ts';
 
 const WIDTH = 92;
 
@@ -40,7 +40,7 @@ export function renderText(sheet: JobSheet): string {
   const lines = [title, '='.repeat(Math.min(WIDTH, title.length)), ...factLines(sheet), ''];
   for (const section of sheet.sections) {
     lines.push(section.title, '-'.repeat(section.title.length));
-    for (const block of section.blocks) lines.push(...blockLines(block), '');
+    for (const block of worded(section)) lines.push(...blockLines(block), '');
   }
   return `${lines.join('\n').trimEnd()}\n`;
 }

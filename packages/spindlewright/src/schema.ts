@@ -222,6 +222,7 @@ export const blockSchema: z.ZodType<Block> = z.discriminatedUnion('kind', [
     narrowSvg: z.string(),
     wideSvg: z.string(),
     description: z.string(),
+    told: z.boolean().exactOptional(),
   }),
 ]);
 

@@ -1,4 +1,8 @@
-/** Style of the HTML sheet: one column, phone width first, light and dark by the reader's setting, paper always light. @internal */
+/**
+ * Style of the HTML sheet: one column, phone width first, light and dark by the reader's setting, paper always light. Paper
+ * leaves out the drawings of the diagnosis, whose figures stand in words beside them, to end on its second page.
+ * @internal
+ */
 export const sheetCss = `
 :root{--ink:#1d2326;--soft:#566066;--paper:#fbfaf7;--rule:#c9c6bc;--panel:#f1efe8;--stop:#9c2f1f;--caution:#7a5200;--note:#2c5a7a;--fits:#20623c}
 @media (prefers-color-scheme:dark){:root{--ink:#e8e6df;--soft:#a9b0b3;--paper:#15191b;--rule:#3c4448;--panel:#1e2427;--stop:#ff9a86;--caution:#f0c069;--note:#8cc4ea;--fits:#86d3a3}}
@@ -21,6 +25,7 @@ li{margin:.25rem 0}
 .findings li.caution{border-left-color:var(--caution);border-left-style:double}.findings li.caution strong{color:var(--caution)}
 .findings li.note strong{color:var(--note)}
 figure{margin:.8rem 0}
+@media (max-width:34rem){figure{margin-inline:-1rem}}
 figure svg{display:block;width:100%;height:auto}
 figure .wide{display:none}
 @media (min-width:44rem),print{figure .narrow{display:none}figure .wide{display:block}}
@@ -78,6 +83,7 @@ figure{margin:0}
 #diagnosis td{white-space:nowrap}
 #diagnosis{display:grid;grid-template-columns:1.15fr 1fr;column-gap:6mm;align-content:start}
 #diagnosis>h2,#diagnosis>.findings{grid-column:1/-1}
+#diagnosis>.drawings{display:none}#diagnosis>p{grid-column:1/-1}
 #cautions ul{columns:2;column-gap:6mm}
 figure,tr,.findings li,.answer,#cautions{break-inside:avoid}
 .findings{columns:3;column-gap:5mm}

@@ -21,7 +21,14 @@ export type Block =
   | { kind: 'list'; ordered: boolean; items: readonly string[] }
   | { kind: 'table'; caption: string; head: readonly string[]; rows: readonly (readonly string[])[] }
   | { kind: 'findings'; findings: readonly Finding[] }
-  | { kind: 'drawing'; narrowSvg: string; wideSvg: string; description: string };
+  | {
+      kind: 'drawing';
+      narrowSvg: string;
+      wideSvg: string;
+      description: string;
+      /** True where a table before it says the same in words, so that text and paper leave it out. */
+      told?: boolean;
+    };
 
 /** A headed part of a sheet. */
 export interface Section {
@@ -34,6 +41,10 @@ export interface Section {
   /** Its content in reading order. */
   blocks: readonly Block[];
 }
+
+/** The blocks that a form without pictures has: a drawing of what stands in a table before it says nothing new. @internal */
+export const worded = ({ blocks }: Section): readonly Block[] =>
+  blocks.filter((block) => block.kind !== 'drawing' || block.told !== true);
 
 /** What comes out of a job: the figures, what to make of them, and the sheet in reading order. */
 export interface JobSheet {
