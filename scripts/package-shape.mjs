@@ -113,7 +113,8 @@ export function manifestOf(folder, { version, dependencies: current = {} }) {
     ...(dependencies && 'zod' in dependencies
       ? {}
       : { peerDependencies: { zod: '^4.3.0' }, peerDependenciesMeta: { zod: { optional: true } } }),
-    publishConfig: { access: 'public', provenance: true },
+    // Provenance is asked for by the workflow, which alone can give it.
+    publishConfig: { access: 'public' },
   };
 }
 

@@ -47,30 +47,40 @@ export const OLDEST_MAJOR = 20;
 
 const versionOf = (node: string): string => spawnSync(node, ['-v'], { encoding: 'utf8' }).stdout.trim();
 
-/** A Node of the oldest major: the host's own if it is one, else one from the registry. */
-function oldestNode(base: string): string {
+/** Majors that a rehearsal of a release tries besides the oldest and the pinned one. */
+const OTHER_MAJORS = [22, 24];
+
+/** A Node of a major: the host's own if it is one, else one from the registry. */
+function nodeOf(major: number, base: string): string {
   const executable = process.platform === 'win32' ? 'node.exe' : 'node';
   const found = (process.env.PATH ?? '')
     .split(delimiter)
     .map((folder) => join(folder, executable))
-    .find((path) => existsSync(path) && versionOf(path).startsWith(`v${OLDEST_MAJOR}.`));
+    .find((path) => existsSync(path) && versionOf(path).startsWith(`v${major}.`));
   if (found !== undefined) return found;
   const system = process.platform === 'win32' ? 'win' : process.platform;
   const name = `node-${system === 'darwin' && process.arch === 'arm64' ? 'bin-' : ''}${system}-${process.arch}`;
-  return join(install(base, 'oldest-node', [`${name}@${OLDEST_MAJOR}`]), 'node_modules', name, 'bin', executable);
+  return join(install(base, `node-${major}`, [`${name}@${major}`]), 'node_modules', name, 'bin', executable);
 }
+
+const versionIn = (folder: string): string =>
+  (JSON.parse(readFileSync(`${root}/packages/${folder}/package.json`, 'utf8')) as { version: string }).version;
 
 export default function setup(project: TestProject): () => void {
   const packed = JSON.parse(readFileSync(`${root}/tests/.out/tarballs/packed.json`, 'utf8')) as Record<string, Packed>;
-  const tarball = (folder: string): string => join(root, packed[folder]?.tarball ?? '');
+  // A rehearsal has the packages in a registry, which npm is set to; else they come as the files that were packed.
+  const rehearsal = process.env.REHEARSAL !== undefined;
+  const thing = (folder: string): string =>
+    rehearsal ? `${packages[folder]?.name}@${versionIn(folder)}` : join(root, packed[folder]?.tarball ?? '');
   const all = Object.keys(packed);
   const zodVersion = (JSON.parse(readFileSync(`${root}/package.json`, 'utf8')) as { devDependencies: { zod: string } })
     .devDependencies.zod;
   const base = mkdtempSync(join(tmpdir(), 'consumers-'));
   project.provide('packed', packed);
-  project.provide('withZod', install(base, 'with-zod', [...all.map(tarball), `zod@${zodVersion}`]));
+  project.provide('withZod', install(base, 'with-zod', [...all.map(thing), `zod@${zodVersion}`]));
   const leaves = all.filter((folder) => packages[folder]?.dependencies?.zod === undefined);
-  project.provide('withoutZod', install(base, 'without-zod', leaves.map(tarball)));
-  project.provide('nodes', [process.execPath, oldestNode(base)]);
+  project.provide('withoutZod', install(base, 'without-zod', leaves.map(thing)));
+  const majors = [OLDEST_MAJOR, ...(rehearsal ? OTHER_MAJORS : [])];
+  project.provide('nodes', [process.execPath, ...majors.map((major) => nodeOf(major, base))]);
   return () => rmSync(base, { recursive: true, force: true });
 }

@@ -10,11 +10,14 @@ interface RootManifest {
 const manifest = JSON.parse(readText('package.json')) as RootManifest;
 
 describe('settings of the workspace', () => {
-  it('keeps the address of a registry out of the lockfile', () => {
-    const lockfile = readText('package-lock.json');
-    expect(lockfile).not.toContain('"resolved": "http');
-    expect(lockfile.match(/https?:\/\/registry/g)).toBeNull();
-  });
+  it.each(['package-lock.json', 'tests/release/package-lock.json'])(
+    'keeps the address of a registry out of %s',
+    (path) => {
+      const lockfile = readText(path);
+      expect(lockfile).not.toContain('"resolved": "http');
+      expect(lockfile.match(/https?:\/\/registry/g)).toBeNull();
+    },
+  );
 
   it('locks every installed package by its integrity', () => {
     const { packages } = JSON.parse(readText('package-lock.json')) as {
