@@ -28,6 +28,7 @@ BASE = {
     "length": 14.0,  # engaged length at hand fit, mm
     "collar": 1.5,  # bore beyond the spindle's end, mm
     "boss": 34.0,  # boss diameter, mm
+    "beyond": 6.0,  # spindle beyond the mouth, mm
     "fillet": 1.0,  # radius of the bore's corners, mm
     "friction": 0.1,
     "yield": None,  # yield strength, MPa; none: elastic
@@ -39,7 +40,6 @@ BASE = {
     "mesh": 1.0,
 }
 WASHER = 12.0
-BEYOND = 6.0
 
 
 def graded(count, ratio):
@@ -59,8 +59,8 @@ class Mesh:
         return np.arange(first, len(self.nodes))
 
 
-def deck(case):
-    """The input file of a case, as text, and the nodes of the bore's flat at mid length."""
+def solid(case):
+    """Nodes and elements of one eighth: the mesh, the nodes by name, the elements of each part, their faces in contact."""
     m = case["mesh"]
     tangent = np.tan(np.radians(case["angle"]))
     bore_tangent = np.tan(np.radians(case["bore_angle"] or case["angle"]))
@@ -100,13 +100,13 @@ def deck(case):
                 arm_elements.append(len(mesh.elements))
                 # Face S6 joins the nodes 4, 1, 5, 8: the side towards the bore.
                 if r == 0 and c < flat_count:
-                    arm_faces.append(f"{len(mesh.elements)}, S6")
+                    arm_faces.append(len(mesh.elements))
 
     # Spindle: a square core at the axis and rows out to the surface (flat, then turned corner).
     n = max(4, round(5 * m))
     ring_count = max(3, round(4 * m))
     flat_part = 2 * n - max(2, round(2 * m))
-    planes_s = np.concatenate([along, length + BEYOND * np.linspace(0, 1, round(4 * m) + 1)[1:]])
+    planes_s = np.concatenate([along, length + case["beyond"] * np.linspace(0, 1, round(4 * m) + 1)[1:]])
     core = np.zeros((len(planes_s), n + 1, n + 1), int)
     ring = np.zeros((len(planes_s), ring_count + 1, 2 * n + 1), int)
     for k, z in enumerate(planes_s):
@@ -145,16 +145,29 @@ def deck(case):
                 spindle_elements.append(len(mesh.elements))
                 # Face S4 joins the nodes 2, 3, 7, 6: the side away from the axis.
                 if r == ring_count - 1 and c < flat_part:
-                    spindle_faces.append(f"{len(mesh.elements)}, S4")
+                    spindle_faces.append(len(mesh.elements))
 
+    middle = int(np.argmin(abs(planes - length / 2)))
+    nodes = {
+        "outboard": arm[0].ravel(),
+        "outside": arm[:, -1],
+        "held": np.concatenate([ring[-1].ravel(), core[-1].ravel()]),
+        "middle flat": arm[middle, 0, : flat_count + 1],
+        "bore": arm[:, 0, : flat_count + 1],
+        "bore flat": arm[len(collar_planes) :, 0, : flat_count + 1],
+    }
+    return mesh, nodes, (arm_elements, arm_faces), (spindle_elements, spindle_faces)
+
+
+def deck(case):
+    """The input file of a case, as text, and the number of its nodes."""
+    mesh, nodes, (arm_elements, arm_faces), (spindle_elements, spindle_faces) = solid(case)
     xyz = np.array(mesh.nodes)
     used = np.unique(np.array(mesh.elements))
     on_axis = [i for i in used if np.hypot(*xyz[i, :2]) < 1e-9]
     on_middle = [i for i in used if abs(xyz[i, 1]) < 1e-9 and i not in on_axis]
     on_corner = [i for i in used if abs(xyz[i, 0] - xyz[i, 1]) < 1e-7 and i not in on_axis]
-    washer = [i for i in arm[0].ravel() if np.hypot(*xyz[i, :2]) < WASHER]
-    middle = int(np.argmin(abs(planes - length / 2)))
-    flat_nodes = arm[middle, 0, : flat_count + 1]
+    washer = [i for i in nodes["outboard"] if np.hypot(*xyz[i, :2]) < WASHER]
     lines = ["*NODE, NSET=ALL"]
     lines += [f"{i + 1}, {xyz[i, 0]:.9g}, {xyz[i, 1]:.9g}, {xyz[i, 2]:.9g}" for i in used]
     for name, members in (("ARM", arm_elements), ("SPINDLE", spindle_elements)):
@@ -164,16 +177,16 @@ def deck(case):
         ("AXIS", on_axis),
         ("MIDDLE", on_middle),
         ("WASHER", washer),
-        ("HELD", ring[-1].ravel().tolist() + core[-1].ravel().tolist()),
-        ("MIDFLAT", list(flat_nodes)),
-        ("BOREFLAT", list(arm[len(collar_planes) :, 0, : flat_count + 1].ravel())),
+        ("HELD", nodes["held"]),
+        ("MIDFLAT", nodes["middle flat"]),
+        ("BOREFLAT", nodes["bore flat"].ravel()),
     ):
         lines.append(f"*NSET, NSET={name}")
         lines += [f"{i + 1}," for i in sorted(set(members))]
     for i in on_corner:
         lines += ["*EQUATION", "2", f"{i + 1}, 1, 1.0, {i + 1}, 2, -1.0"]
-    lines += ["*SURFACE, NAME=BORE, TYPE=ELEMENT"] + arm_faces
-    lines += ["*SURFACE, NAME=FLAT, TYPE=ELEMENT"] + spindle_faces
+    lines += ["*SURFACE, NAME=BORE, TYPE=ELEMENT"] + [f"{e}, S6" for e in arm_faces]
+    lines += ["*SURFACE, NAME=FLAT, TYPE=ELEMENT"] + [f"{e}, S4" for e in spindle_faces]
     modulus, poisson = case["arm"]
     lines += ["*MATERIAL, NAME=ALLOY", "*ELASTIC", f"{modulus}, {poisson}"]
     if case["yield"]:
