@@ -3,10 +3,16 @@ import { decideSeat } from './decide-seat.ts';
 import type { CandidateArm, Job } from './job.ts';
 import { hasTaperSeat, recordAt } from './joint-kind.ts';
 import { mateState, mateWords } from './mate-decision.ts';
-import { seatOf } from './seat.ts';
-import type { PressPlan, SeatPart } from './seat-part.ts';
+import { type KnownSeat, knowSeat, seatDrawing } from './seat.ts';
+import type { PressPlan, SeatFacts, SheetDrawing } from './seat-part.ts';
 import { basisWords, gapWords, pathWords, verdictWords } from './seat-words.ts';
 import { type Block, type FitState, type Section, STATE_WORDS } from './sheet.ts';
+
+/** The seat of a candidate; the section is drawn for the one that the sheet shows. */
+export interface CandidateSeat extends SeatFacts {
+  /** The section drawing to scale. */
+  drawing?: SheetDrawing;
+}
 
 /** What a candidate arm comes to on this spindle. */
 export interface JudgedCandidate {
@@ -18,32 +24,49 @@ export interface JudgedCandidate {
   state: FitState;
   /** The one fact that would decide, when the state is `cannot-tell`. */
   missingFact?: string;
-  /** Its predicted seat, on a square taper. */
-  seat?: SeatPart;
+  /** Its predicted seat, on a square taper; drawn where the sheet draws it. */
+  seat?: CandidateSeat;
   /** Whether it goes on this spindle by its interface, where no seat can be predicted. */
   mate?: MateResult;
 }
 
-/** Judges each candidate by itself, in the order given. @internal */
-export function judgeCandidates(job: Job, press: PressPlan, spindle: InterfaceRecord): JudgedCandidate[] {
-  return (job.candidates ?? []).map((candidate, index) => {
+/** Judges each candidate by itself, in the order given; the best is drawn where the sheet has no other seat. @internal */
+export function judgeCandidates(
+  job: Job,
+  press: PressPlan,
+  spindle: InterfaceRecord,
+  drawBest: boolean,
+): JudgedCandidate[] {
+  const seats = new Map<JudgedCandidate, KnownSeat>();
+  const judged = (job.candidates ?? []).map((candidate, index): JudgedCandidate => {
     const path = `candidates[${index}].interface`;
     if (!hasTaperSeat(spindle.id) || !hasTaperSeat(candidate.interface)) {
       const mate = checkMate({ spindle, arm: recordAt(path, candidate.interface) });
       return { name: candidate.name, interface: candidate.interface, ...mateState(mate), mate };
     }
     const asJob = jobFor(job, candidate, spindle);
-    const seat = seatOf(asJob, press, spindle, recordAt(path, candidate.interface));
-    const { state, missingFact } = decideSeat(asJob, seat);
-    return {
+    const known = knowSeat(asJob, press, spindle, recordAt(path, candidate.interface));
+    const { state, missingFact } = decideSeat(asJob, known.facts);
+    const one = {
       name: candidate.name,
       interface: candidate.interface,
       state,
       ...(missingFact === undefined ? {} : { missingFact }),
-      seat,
+      seat: known.facts,
     };
+    seats.set(one, known);
+    return one;
   });
+  const best = drawBest ? bestOf(judged) : undefined;
+  const known = best === undefined ? undefined : seats.get(best);
+  return known === undefined
+    ? judged
+    : judged.map((one) => (one === best ? { ...one, seat: { ...known.facts, drawing: seatDrawing(known) } } : one));
 }
+
+/** The first that fits, else the first. */
+const bestOf = (candidates: readonly JudgedCandidate[]): JudgedCandidate | undefined =>
+  candidates.find(({ state, seat }) => state === 'fits' && seat !== undefined) ?? candidates[0];
 
 function jobFor(job: Job, candidate: CandidateArm, spindle: InterfaceRecord): Job {
   const { arm: _arm, trialFit: _trialFit, ...rest } = job;
@@ -55,11 +78,10 @@ function jobFor(job: Job, candidate: CandidateArm, spindle: InterfaceRecord): Jo
   };
 }
 
-/** The section that sets the candidates side by side; the best is drawn where the sheet has no other seat. @internal */
-export function candidatesSection(candidates: readonly JudgedCandidate[], drawBest: boolean): Section[] {
-  const [first] = candidates;
-  if (first === undefined) return [];
-  const best = candidates.find(({ state, seat }) => state === 'fits' && seat !== undefined) ?? first;
+/** The section that sets the candidates side by side, with the drawing of the best where there is one. @internal */
+export function candidatesSection(candidates: readonly JudgedCandidate[]): Section[] {
+  const best = bestOf(candidates);
+  if (best === undefined) return [];
   const seats = candidates.some(({ seat }) => seat !== undefined);
   return [
     {
@@ -67,7 +89,7 @@ export function candidatesSection(candidates: readonly JudgedCandidate[], drawBe
       title: 'Arms that might be fitted',
       blocks: [
         seats ? seatTable(candidates) : mateTable(candidates),
-        ...(drawBest && best.seat !== undefined
+        ...(best.seat?.drawing !== undefined
           ? [
               {
                 kind: 'paragraph' as const,

@@ -3,7 +3,7 @@
  *
  * @packageDocumentation
  */
-export type { JudgedCandidate } from './candidates.ts';
+export type { CandidateSeat, JudgedCandidate } from './candidates.ts';
 export type { CostPart, PartCost, SideCost } from './cost-section.ts';
 export { createFitChecker, type FitAnswer, type FitChecker } from './create-fit-checker.ts';
 export { jobDefaults } from './defaults.ts';

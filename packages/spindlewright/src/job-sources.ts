@@ -5,7 +5,7 @@ import { listSources } from '@spindlewright/quantity/sources';
 import { messages as taperMessages } from '@spindlewright/taper/messages/en';
 import { checkName } from './joint-words.ts';
 import { messages as ownMessages } from './messages/en.ts';
-import type { SeatPart } from './seat-part.ts';
+import type { SeatFacts } from './seat-part.ts';
 import { pathWords, recordWords, verdictWords } from './seat-words.ts';
 import type { Section } from './sheet.ts';
 
@@ -14,7 +14,7 @@ export function sourcesOf(
   sections: readonly Section[],
   findings: readonly Finding[],
   taken: readonly Datum[],
-  seats: readonly SeatPart[],
+  seats: readonly SeatFacts[],
 ): string[] {
   const known = new Set(listSources().map(({ id }) => id));
   // A drawing cites nothing and is most of what a sheet holds.

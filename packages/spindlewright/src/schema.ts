@@ -339,7 +339,14 @@ export const judgedCandidateSchema: z.ZodType<JudgedCandidate> = z.strictObject(
   interface: z.string(),
   state,
   missingFact: z.string().exactOptional(),
-  seat: seatPartSchema.exactOptional(),
+  seat: z
+    .strictObject({
+      lead: seatWaySchema,
+      others: z.array(otherWaySchema),
+      mate: mateResultSchema,
+      drawing: sheetDrawingSchema.exactOptional(),
+    })
+    .exactOptional(),
   mate: mateResultSchema.exactOptional(),
 });
 

@@ -106,6 +106,6 @@ export interface SeatFacts {
 export interface SeatPart extends SeatFacts {
   /** The section drawing to scale. */
   drawing: SheetDrawing;
-  /** The leading way as a distribution; only for the arm of the job itself, not for candidates. */
+  /** The leading way as a distribution. */
   chances?: SeatChances;
 }

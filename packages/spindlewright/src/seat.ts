@@ -7,7 +7,16 @@ import type { Job } from './job.ts';
 import { publishedShapes, type SetShapes } from './published-shapes.ts';
 import { chancesOf } from './seat-chances.ts';
 import { type SeatPressing, seatNumbers } from './seat-numbers.ts';
-import type { OtherWay, PressPlan, SeatBasis, SeatFacts, SeatNumbers, SeatPart, SeatWay } from './seat-part.ts';
+import type {
+  OtherWay,
+  PressPlan,
+  SeatBasis,
+  SeatFacts,
+  SeatNumbers,
+  SeatPart,
+  SeatWay,
+  SheetDrawing,
+} from './seat-part.ts';
 import { withReadingError } from './with-reading-error.ts';
 
 /** A seat with what it was predicted from, so that it can be drawn. @internal */
@@ -60,19 +69,20 @@ export function seatOf(
   press: PressPlan,
   spindleRecord: InterfaceRecord,
   armRecord: InterfaceRecord,
-  withChances = false,
 ): SeatPart {
-  const { facts, input, shown } = knowSeat(job, press, spindleRecord, armRecord);
+  const known = knowSeat(job, press, spindleRecord, armRecord);
+  const { facts, input } = known;
+  return { ...facts, drawing: seatDrawing(known), chances: chancesOf(facts.lead, input) };
+}
+
+/** The section of a seat as its leading way has it. @internal */
+export function seatDrawing({ facts, shown }: KnownSeat): SheetDrawing {
   const { handFit, pressed, verdict } = facts.lead.prediction;
   const picture = { ...shown, handFit, pressed, verdict };
   return {
-    ...facts,
-    drawing: {
-      narrowSvg: drawSeat({ ...picture, idPrefix: 'seat-narrow' }),
-      wideSvg: drawSeat({ ...picture, idPrefix: 'seat-wide', widthPx: 720 }),
-      description: describeSeat(picture),
-    },
-    ...(withChances ? { chances: chancesOf(facts.lead, input) } : {}),
+    narrowSvg: drawSeat({ ...picture, idPrefix: 'seat-narrow' }),
+    wideSvg: drawSeat({ ...picture, idPrefix: 'seat-wide', widthPx: 720 }),
+    description: describeSeat(picture),
   };
 }
 

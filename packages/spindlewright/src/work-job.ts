@@ -93,8 +93,8 @@ function workTaper(read: Job): JobSheet {
   const records = recordsOf(read);
   const press = pressPlan(read);
   const diagnosis = diagnosisOf(read);
-  const seat = asksForSeat(read) ? seatOf(read, press, records.spindle, records.arm, true) : undefined;
-  const candidates = judgeCandidates(read, press, records.spindle);
+  const seat = asksForSeat(read) ? seatOf(read, press, records.spindle, records.arm) : undefined;
+  const candidates = judgeCandidates(read, press, records.spindle, seat === undefined);
   const fitting = candidates.find(({ state }) => state === 'fits');
   const action = diagnosis?.result.action;
   // The gap of an arm that might be fitted says nothing of the one that sits, unless that one goes.
@@ -131,7 +131,7 @@ function workTaper(read: Job): JobSheet {
     ...buySection(read, diagnosis, records, { seat: seatDecision?.state === 'does-not-fit', bolt: boltFails }),
     ...identifySection(records),
     ...(seat === undefined ? [] : seatSections(seat)),
-    ...candidatesSection(candidates, seat === undefined),
+    ...candidatesSection(candidates),
     ...(leavesJointAlone ? [] : tightenSections(read, tightening, records.spindle, mode)),
     ...(findings.length === 0
       ? []

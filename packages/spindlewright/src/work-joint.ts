@@ -35,7 +35,7 @@ export function workJoint(job: Job): JobSheet {
   const onePiece = spindle.family === 'one-piece' && arm?.family === 'one-piece';
   const mate = onePiece || known === undefined ? undefined : mateOf(known, arm);
   const diagnosis = diagnosisOf(job);
-  const candidates = judgeCandidates(job, pressPlan(job), spindle);
+  const candidates = judgeCandidates(job, pressPlan(job), spindle, false);
   const { plan, findings: planFindings } = fasteningPlan(job, spindle);
   const mechanics = jointMechanics(job, spindle, plan);
   const part: JointPart = {
@@ -84,7 +84,7 @@ export function workJoint(job: Job): JobSheet {
     ...(diagnosis === undefined ? [] : diagnosisSections(job, diagnosis)),
     ...buySection(job, diagnosis, records, { seat: pair?.state === 'does-not-fit', bolt: problems }),
     ...(asksForPair ? mateSection(job, mate) : []),
-    ...candidatesSection(candidates, false),
+    ...candidatesSection(candidates),
     ...(leftAlone ? [] : [...fastenSections(part, spindle, mode, job.spline?.forceToStopN), ...holdsSection(part)]),
     ...(findings.length === 0
       ? []
