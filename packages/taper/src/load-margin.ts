@@ -54,7 +54,7 @@ const LEAST_MOMENT_NM = 1e-6;
  *
  * @remarks
  * Formula: a linear change of pressure over each flat. By torque alone T0 = (2/3) p L b^2 = 2 N b/3, by bending alone M0 =
- * p b L^2/3.9 = N L/3.9 across one pair of flats: N L/3 for a rigid spindle, over 1.3 since it bends in its bore; M counts with the larger of |cos| and |sin| of the angle between load and
+ * p b L^2/3.3 = N L/3.3 across one pair of flats: N L/3 for a rigid spindle, less a tenth since it bends in its bore; M counts with the larger of |cos| and |sin| of the angle between load and
  * flat, so that along the diagonal it takes sqrt 2 more. Together T/T0 + M/M0 = 1: `firstEdgeUnloading` = 1/(T/T0 + M/M0);
  * `rockingLimit` = 3 times that. T = F r cos(angle), M = F (overhang + face to seat). Left: T and M of the left leg at
  * once; right: the larger of T (left leg) and M (right leg). Edge pressure = p (1 + T/T0 + M/M0). With friction: T0/(1 -
@@ -67,9 +67,9 @@ const LEAST_MOMENT_NM = 1e-6;
  * 175 Nm, 107 Nm where it does so between 100 and 125; T0 without is 10 to 20 % below. Against pressure summed patch by patch
  * over four slanted flats the margins are within -0.1 to +2.4 % (largest for bending along the diagonal); the pedal force
  * itself, which pushes the square across, takes another F/(2 N): with it they are 0.1 to 5 % too large (both for a rigid
- * spindle). Bending alone, with that force, against three-dimensional contact: M0 is 20 to 23 % below the moment at
- * which the mean pressure along the edge at the mouth is used up on a coarse mesh, across a pair of flats and along the
- * diagonal, at 6 and 12 kN, and about 8 % below that of a finer mesh, which has not settled: the 1.3 is a judgement. Places in the middle of the edge, where a pressed flat bears least, lose contact from
+ * spindle). Bending alone, with that force, against three-dimensional contact: M0 is 4 to 10 % below the moment at which the
+ * mean pressure along the edge at the mouth is used up, across a pair of flats and along the diagonal, at 6 and 12 kN; a finer
+ * mesh would take some per cent of that. Places in the middle of the edge, where a pressed flat bears least, lose contact from
  * about a third of M0 on. Torque and bending at once were not compared with finite elements.
  *
  * @param input - `spindle`, `arm` as readings; `axialForceN` 0 to 200000 N; `friction` 0 to 1 at which it was pressed;
@@ -88,7 +88,7 @@ const LEAST_MOMENT_NM = 1e-6;
  *   load: { pedalForceN: 700, crankLengthMm: 170, overhangMm: 65, faceToSeatMm: 15, crankAngleDeg: 0 },
  * });
  * [margin.left.firstEdgeUnloading?.nominal.toFixed(2), margin.right.firstEdgeUnloading?.nominal.toFixed(2)];
- * // => ['0.77', '1.25']
+ * // => ['0.82', '1.25']
  * ```
  * @see Torque rows of source `fe-square-taper`; test geometry: source `iso-4210-8`.
  */

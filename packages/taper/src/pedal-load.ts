@@ -95,11 +95,11 @@ export function legLoad(
 }
 
 // A spindle that bends and shears in its bore leaves more of a bending moment to the mouth than a rigid one: finite elements
-// unload the edge there at 0.96 to 1.00 of the moment of a rigid spindle on a coarse mesh and at 0.84 on a finer one, which has
-// not settled yet. What is taken, 1/0.77, is a judgement on the safe side of that.
-const BENDING_AT_MOUTH = 1.3;
+// unload the edge there at 0.95 to 0.98 of the moment of a rigid spindle across a pair of flats and at 1.00 along the diagonal,
+// the lower the finer the mesh.
+const BENDING_AT_MOUTH = 1.1;
 
-/** The normal force at which an edge unloads, in N: 3 T/(2 b) by torque and 1.3 times 3 M/L by bending. @internal */
+/** The normal force at which an edge unloads, in N: 3 T/(2 b) by torque and 1.1 times 3 M/L by bending. @internal */
 export function unloadingForceAt(
   section: ReturnType<typeof carryingSection>,
   leg: ReturnType<typeof legLoad>,

@@ -27,7 +27,7 @@ export interface NeededPreload {
  * Gives the axial force that a wanted margin against the first unloading of an edge needs.
  *
  * @remarks
- * Formula: the inverse of {@link loadMargin}: F = 4 (sin a + mu cos a) m [3 T/(2 b) + 3.9 M/L] on the left, with the larger
+ * Formula: the inverse of {@link loadMargin}: F = 4 (sin a + mu cos a) m [3 T/(2 b) + 3.3 M/L] on the left, with the larger
  * of the two terms on the right, m the wanted margin.
  *
  * Validity: that of {@link loadMargin}. More force also presses the arm farther on; see {@link pressFit} for what the boss
@@ -50,7 +50,7 @@ export interface NeededPreload {
  *   load: { pedalForceN: 700, crankLengthMm: 170, overhangMm: 65, faceToSeatMm: 15, crankAngleDeg: 0 },
  *   firstEdgeUnloading: 1,
  * });
- * ((needed.leftAxialForceN?.nominal ?? 0) / 1000).toFixed(1); // => '15.5'
+ * ((needed.leftAxialForceN?.nominal ?? 0) / 1000).toFixed(1); // => '14.6'
  * ```
  * @see Statics; source `fe-square-taper` for the torque at which an edge lifts.
  */

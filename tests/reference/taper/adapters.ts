@@ -216,9 +216,9 @@ function loadEdges(row: Row): Record<string, Cell> {
     load: {
       pedalForceN: numberIn(row, 'pedalForceN'),
       crankLengthMm: numberIn(row, 'crankLengthMm'),
-      // The rows take the spindle for rigid; for its bending in the bore the library counts the moment 1.3 times.
-      overhangMm: numberIn(row, 'overhangMm') / 1.3,
-      faceToSeatMm: numberIn(row, 'faceToSeatMm') / 1.3,
+      // The rows take the spindle for rigid; for its bending in the bore the library counts the moment 1.1 times.
+      overhangMm: numberIn(row, 'overhangMm') / 1.1,
+      faceToSeatMm: numberIn(row, 'faceToSeatMm') / 1.1,
       crankAngleDeg: numberIn(row, 'crankAngleDeg'),
     },
   });
