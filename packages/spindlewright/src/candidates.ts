@@ -45,7 +45,7 @@ export function judgeCandidates(
       return { name: candidate.name, interface: candidate.interface, ...mateState(mate), mate };
     }
     const asJob = jobFor(job, candidate, spindle);
-    const known = knowSeat(asJob, press, spindle, recordAt(path, candidate.interface));
+    const known = knowSeat(asJob, press, spindle, recordAt(path, candidate.interface), { sensitivities: true });
     const { state, missingFact } = decideSeat(asJob, known.facts);
     const one = {
       name: candidate.name,

@@ -43,7 +43,7 @@ describe('seatNumbers', () => {
 describe('knowSeat', () => {
   it('tells what the other ways say in numbers and what the leading one says in full', () => {
     for (const job of [demoJob, read, { ...read, trialFit: { endGapMm: 2.5, shoulderGapMm: 3 } }]) {
-      const { facts } = knowSeat(job, pressPlan(job), jis, jis);
+      const { facts } = knowSeat(job, pressPlan(job), jis, jis, { sensitivities: true });
       expect(facts.lead.prediction.sensitivity.length).toBeGreaterThan(0);
       expect(facts.others.length).toBeGreaterThan(1);
       for (const { prediction } of facts.others) {

@@ -28,12 +28,13 @@ export interface KnownSeat {
   shown: SetShapes['read'];
 }
 
-/** Predicts the seat by every way of knowing it that the job allows; the best of them leads. @internal */
+/** Predicts the seat by every way of knowing it that the job allows; the best of them leads and may tell what it is sensitive to. @internal */
 export function knowSeat(
   job: Job,
   press: PressPlan,
   spindleRecord: InterfaceRecord,
   armRecord: InterfaceRecord,
+  how: { sensitivities: boolean },
 ): KnownSeat {
   const pressing = pressingOf(job, press);
   const sets = publishedShapes(job, spindleRecord, armRecord);
@@ -50,15 +51,16 @@ export function knowSeat(
   if (tried !== undefined && trialFit !== undefined) {
     const shown = readInput(tried.set);
     const input = { ...shown, trialFit: gapsWithError(trialFit), pressing };
+    const lead = how.sensitivities ? { ...tried, prediction: predictSeat(input) } : tried;
     const others = [...(read === undefined ? [] : [read]), ...published];
-    return { facts: factsOf(tried, others, spindleRecord, armRecord), input, shown };
+    return { facts: factsOf(lead, others, spindleRecord, armRecord), input, shown };
   }
   // Sets only fill in what was not read, so within a better way they differ little; the one that leaves the least room leads.
   const first = read ?? leastRoom(published);
   if (first === undefined) throw new Error('the records of the two interfaces share no published set');
   const shown = readInput(first.set);
   const input = { ...shown, pressing };
-  const lead = { ...first, prediction: predictSeat(input) };
+  const lead = { ...first, prediction: predictSeat({ ...input, ...how }) };
   const others = published.filter((other) => other !== first);
   return { facts: factsOf(lead, others, spindleRecord, armRecord), input, shown };
 }
@@ -70,7 +72,7 @@ export function seatOf(
   spindleRecord: InterfaceRecord,
   armRecord: InterfaceRecord,
 ): SeatPart {
-  const known = knowSeat(job, press, spindleRecord, armRecord);
+  const known = knowSeat(job, press, spindleRecord, armRecord, { sensitivities: true });
   const { facts, input } = known;
   return { ...facts, drawing: seatDrawing(known), chances: chancesOf(facts.lead, input) };
 }
@@ -135,7 +137,7 @@ const way = (
 const tryOn = (shapes: SetShapes, trialFit: NonNullable<Job['trialFit']>, pressing: SeatPressing): SeatWay => ({
   basis: 'trial-fit',
   set: shapes.set,
-  prediction: predictSeat({ ...shapes.read, trialFit: gapsWithError(trialFit), pressing }),
+  prediction: predictSeat({ ...shapes.read, trialFit: gapsWithError(trialFit), pressing, sensitivities: false }),
   assumed: shapes.assumed,
   sources: shapes.sources,
 });

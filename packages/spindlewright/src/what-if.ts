@@ -81,7 +81,7 @@ type RowFigures = Omit<WhatIfRow, 'name' | 'changed'>;
 function taperRow(job: Job, known: SeatFacts | undefined): RowFigures {
   const { spindle, arm } = recordsOf(job);
   const press = pressPlan(job);
-  const facts = known ?? knowSeat(job, press, spindle, arm).facts;
+  const facts = known ?? knowSeat(job, press, spindle, arm, { sensitivities: false }).facts;
   const tightening = tighteningOf(job, press, facts, spindle);
   const seat = decideSeat(job, facts);
   const { state, doNotRide } = decideJob({ job, diagnosis: undefined, seat, tightening, candidates: [] });

@@ -39,7 +39,7 @@ export {
   type VerdictShare,
 } from './seat-distribution.ts';
 export { seatFromWitnessMark } from './seat-from-witness-mark.ts';
-export type { SeatInput, TrialFit, WitnessMark } from './seat-input.ts';
+export type { PredictSeatInput, SeatInput, TrialFit, WitnessMark } from './seat-input.ts';
 export { type SeatLeft, seatLeft } from './seat-left.ts';
 export type { InputCorrelation } from './seat-samples.ts';
 export { type SeatVerdictSql, type SeatVerdictSqlInput, seatVerdictSql } from './seat-verdict-sql.ts';

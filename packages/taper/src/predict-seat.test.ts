@@ -436,4 +436,16 @@ describe('input', () => {
     expectTypeOf(shaped.pressed.mouthFromEndMm).toEqualTypeOf<Limits>();
     expectTypeOf(bare.pressed.mouthFromEndMm).toEqualTypeOf<Limits | null>();
   });
+
+  it('leaves the sensitivities out where nobody asks for them, and says the same else', () => {
+    const input = { spindle, arm: armAt(13.5), pressing };
+    const whole = predictSeat(input);
+    expect(whole.sensitivity.length).toBeGreaterThan(3);
+    const { sensitivity, ...lean } = predictSeat({ ...input, sensitivities: false });
+    expect(sensitivity).toEqual([]);
+    const { sensitivity: _, ...rest } = whole;
+    expect(lean).toEqual(rest);
+    expect(predictSeat({ ...input, sensitivities: true })).toEqual(whole);
+    expect(() => predictSeat({ ...input, sensitivities: 'no' as never })).toThrow(/sensitivities/);
+  });
 });

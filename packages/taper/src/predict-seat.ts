@@ -6,7 +6,7 @@ import { pressFindings } from './press-findings.ts';
 import { pressStateAt } from './press-state.ts';
 import type { SeatPrediction } from './seat.ts';
 import { seatFindings } from './seat-findings.ts';
-import { basisOf, checkSeatInput, knownSeat, type SeatInput } from './seat-input.ts';
+import { basisOf, checkSeatInput, knownSeat, type PredictSeatInput } from './seat-input.ts';
 import { seatSensitivity } from './seat-sensitivity.ts';
 import { seatVerdicts } from './seat-verdict.ts';
 import type { ArmShape, SpindleShape } from './shapes.ts';
@@ -37,6 +37,7 @@ import { jointOf, pressReached, solveSeat, worstCase } from './solve-seat.ts';
  *
  * @param input - `spindle` and `arm` (both or neither), `trialFit`, `witnessMark`, at least one way of knowing;
  * `pressing` with `axialForceN` (N), `friction`, `materials`, `compliance`. Numbers are Measurands; plain ones are exact.
+ * `sensitivities`: false leaves them out (default true).
  * @returns Seats in mm as limits, travel, verdicts, sensitivities and findings; see {@link SeatPrediction}.
  * @throws {@link DomainError} for unknown keys, values outside the domain, one shape without the other, nothing to go by,
  * pressing without shapes, or a plastic model without the yield strength of the arm.
@@ -54,16 +55,20 @@ import { jointOf, pressReached, solveSeat, worstCase } from './solve-seat.ts';
  * @see Sources `fe-square-taper` and, for the gaps, `forum-mixed-signs` and `taper-fr-workshop-wiki`.
  */
 export function predictSeat(
-  input: SeatInput & { spindle: SpindleShape<Measurand>; arm: ArmShape<Measurand> },
+  input: PredictSeatInput & { spindle: SpindleShape<Measurand>; arm: ArmShape<Measurand> },
 ): SeatPrediction;
-export function predictSeat(input: SeatInput): SeatPrediction<Limits | null>;
-export function predictSeat(input: SeatInput): SeatPrediction<Limits | null> {
-  checkSeatInput('predictSeat', input);
+export function predictSeat(input: PredictSeatInput): SeatPrediction<Limits | null>;
+export function predictSeat(input: PredictSeatInput): SeatPrediction<Limits | null> {
+  checkSeatInput('predictSeat', input, { sensitivities: { type: 'flag', optional: true } });
   const { spindle, arm, trialFit, pressing } = input;
   const known = knownSeat(input);
   const solved = solveSeat(known, worstCase);
   const joint = jointOf(known);
-  const judged = { basis: basisOf(input), ...seatVerdicts(solved, joint), sensitivity: seatSensitivity(known) };
+  const judged = {
+    basis: basisOf(input),
+    ...seatVerdicts(solved, joint),
+    sensitivity: input.sensitivities === false ? [] : seatSensitivity(known),
+  };
   const findings = seatFindings({ known, trialFit, solved, judged });
   const resolved = known.pressing;
   if (spindle && arm && pressing && joint && resolved) {

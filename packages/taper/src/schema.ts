@@ -26,7 +26,7 @@ import type { RetighteningPath, retighteningPath } from './retightening-path.ts'
 import { SEAT_VERDICTS, type Seat, type SeatPrediction, type SeatVerdict } from './seat.ts';
 import type { SeatDistribution, SeatDistributionInput } from './seat-distribution.ts';
 import type { seatFromWitnessMark } from './seat-from-witness-mark.ts';
-import type { SeatInput } from './seat-input.ts';
+import type { PredictSeatInput, SeatInput } from './seat-input.ts';
 import type { SeatLeft, seatLeft } from './seat-left.ts';
 import type { SettledPreload, settledPreload } from './settled-preload.ts';
 import type { ArmShape, Material, Pressing, SpindleShape } from './shapes.ts';
@@ -150,8 +150,8 @@ const somethingToGoBy = (input: SeatInput): boolean =>
   (input.spindle ?? input.trialFit ?? input.witnessMark) !== undefined;
 
 /** Schema of the input of `predictSeat`: both shapes or neither, something to go by, pressing only with shapes. */
-export const seatInputSchema: z.ZodType<SeatInput> = z
-  .strictObject(seatFields)
+export const seatInputSchema: z.ZodType<PredictSeatInput> = z
+  .strictObject({ ...seatFields, sensitivities: z.boolean().exactOptional() })
   .refine(bothShapes, { message: 'both shapes or neither' })
   .refine(pressingHasShapes, { message: 'pressing needs the shapes' })
   .refine(somethingToGoBy, { message: 'something to go by' });

@@ -32,6 +32,12 @@ export interface SeatInput {
   pressing?: Pressing<Measurand>;
 }
 
+/** What is known of a joint, and what of the answer is wanted. */
+export interface PredictSeatInput extends SeatInput {
+  /** False leaves the sensitivities out, half of the work; their list is empty then. They are worked out if not given. */
+  sensitivities?: boolean;
+}
+
 /** Refuses what no seat can be predicted from. `more` are fields that the function asks for beside those of a seat. @internal */
 export function checkSeatInput(where: string, input: SeatInput, more: FieldSpecs = {}): void {
   const gap = { type: 'measurand', unit: 'mm', min: -100, max: 100, optional: true } as const;
