@@ -30,6 +30,8 @@ export const messages = {
     "No part maker's torque was given. The trade is found to use {lowerNm:1} to {upperNm:1} Nm for this joint; {chosenNm:1} Nm was taken. Look the part maker's value up before tightening.",
   'washer-not-read':
     'Whether there is a washer under the head was not said: a plain head without one presses the edges of the square hole and not the arm. Look before tightening.',
+  'beyond-any-bolt':
+    'Even a bolt of class {propertyClass}, the strongest of its standard, would be drawn to {utilisationPercent:0} % of its yield strength or more, whatever the friction. Do not tighten this far; look whether number and unit are right.',
   'wrench-needs-extension':
     'The wrench ends at {highestSetting:0} {unit} and the target is {target:0} {unit}. An in-line extension of at least {neededMm:0} mm on its {lengthMm:0} mm reaches it: with {extensionLengthMm:0} mm set {setting:0} {unit}.',
   'wrench-too-large':

@@ -1,4 +1,5 @@
 import {
+  createFinding,
   type Finding,
   hardLimits,
   isDomainError,
@@ -10,6 +11,7 @@ import {
 import { type PreloadRange, preloadRange, type Thread, threadFor, torqueToHold } from '@spindlewright/torque';
 import { listTradeTorques } from '@spindlewright/torque/data';
 import { jobDefaults } from '../../defaults.ts';
+import { messages } from '../../messages/en.ts';
 import { TOOL } from '../../press-plan.ts';
 import type { WrenchPlan } from '../../tightening-part.ts';
 import type { Parsed } from '../parse.ts';
@@ -91,6 +93,7 @@ export function torqueAnswer(parsed: Parsed): TorqueAnswer {
       ? torqueOf(asked, given, wrench)
       : torqueToHold({ neededPreloadN, ...joint }).settingNm;
   const range = preloadRange({ torqueNm: atBolt, ...joint });
+  const beyond = propertyClass === undefined ? beyondAnyBolt(atBolt, joint) : [];
   const { plan, findings: wrenchFindings } = settingOf(hardLimits(atBolt).nominal, wrench);
   const trade = tradeOf(parsed.text('joint') ?? jointOfThread(thread), hardLimits(atBolt).nominal);
   return {
@@ -112,10 +115,30 @@ export function torqueAnswer(parsed: Parsed): TorqueAnswer {
     ...(trade === undefined ? {} : { trade }),
     assumed,
     cautions: [...CAUTIONS, ...(asked === 'read' ? [READ_CAUTION] : [])],
-    findings: [...range.findings, ...(asked === 'read' ? [] : wrenchFindings)],
+    findings: [...beyond, ...range.findings, ...(asked === 'read' ? [] : wrenchFindings)],
     sources: [...new Set([...range.sources, ...(trade?.rows ?? []).flatMap(({ sources }) => sources)])].sort(),
     dataEdition: range.dataEdition,
   };
+}
+
+/** ISO 898-1 has no class above it. */
+const STRONGEST_CLASS = '12.9';
+
+/** Where the mark on the head was not told: whether no bolt of this thread would bear it. */
+function beyondAnyBolt(torqueNm: Measurand, joint: Omit<Parameters<typeof preloadRange>[0], 'torqueNm'>): Finding[] {
+  const { strength } = preloadRange({ torqueNm, ...joint, propertyClass: STRONGEST_CLASS });
+  const utilisation = strength?.utilisation.lower ?? 0;
+  if (utilisation <= 1) return [];
+  const values = { propertyClass: STRONGEST_CLASS, utilisationPercent: 100 * utilisation };
+  return [
+    createFinding({
+      code: 'beyond-any-bolt',
+      severity: 'stop',
+      template: messages['beyond-any-bolt'],
+      values,
+      sources: ['iso-898-1-quoted'],
+    }),
+  ];
 }
 
 /** A target is one setting, so of a range its middle is set; a reading keeps its width. */

@@ -31,6 +31,17 @@ describe('torque', () => {
     expect(found.torqueNm.nominal).toBeCloseTo(torqueNm, 4);
   });
 
+  it('stops at what no bolt of the thread bears, also where its class is not told', () => {
+    const { out } = run('--target', '4000 Nm', ...M8);
+    expect(out).toMatch(/^STOP Even a bolt of class 12\.9/);
+    // By ISO 898-1 a 12.9 bolt yields at 1100 MPa and M8x1 has 39.2 mm2, so 43 kN, far more than 40 Nm make at most frictions.
+    const codes = (torque: string) =>
+      data('--target', torque, ...M8).findings.map(({ code }: { code: string }) => code);
+    expect(codes('40 Nm')).not.toContain('beyond-any-bolt');
+    expect(codes('4000 Nm')).toContain('beyond-any-bolt');
+    expect(run('--target', '4000 Nm', ...M8, '--class', '8.8').out).not.toContain('12.9');
+  });
+
   it('spreads the torque by the tool and the preload by the friction', () => {
     // ISO 6789 allows 4 % above 10 Nm.
     const found = data('--target', '40 Nm', ...M8, '--friction', '0.08..0.16', '--head', '16 mm');
