@@ -1,6 +1,6 @@
 /**
- * Remembers ids by 64 bits of hash, 8 bytes a place: 10 to 12 bytes an id, whatever its length. The places stand in many
- * small tables that grow a quarter each and at different times, so that growing needs no room to speak of. Two ids of a
+ * Remembers ids by 64 bits of hash, 8 bytes a place: 10 to 12 bytes an id, whatever its length. The places stand in several
+ * tables that grow a quarter each and at different times, so that growing needs little room. Two ids of a
  * million share a hash once in forty million catalogues. @internal
  */
 export interface IdSet {
@@ -15,8 +15,8 @@ interface Table {
   held: number;
 }
 
-/** As many as the first eight bits of a hash tell apart. */
-const TABLES = 256;
+/** As many as the first bits of a hash tell apart; few, since memory is reached faster in large pieces. */
+const TABLES = 16;
 const FIRST_PLACES = 64;
 const GROWTH = 1.25;
 /** Fuller, and a search would go past many places; emptier, and they would cost more. Judgement. */
@@ -68,7 +68,7 @@ export function idSet(): IdSet {
       low ^= low >>> 15;
       // Zero in both words means that a place is free.
       if (high === 0 && low === 0) low = 1;
-      const which = high >>> 24;
+      const which = high >>> 28;
       const table = tables[which] as Table;
       if (!insert(table, high, low)) return false;
       if (table.held > FULLEST * table.places) tables[which] = grown(table);
