@@ -26,7 +26,7 @@ describe('what if', () => {
     const change = { flats: 'greased' } as const;
     const [base, greased] = rowsOf({ ...plain, whatIf: [{ name: 'greased', change }] });
     const alone = workJob({ ...plain, ...change }).seat?.lead.prediction.pressed;
-    expect(base?.name).toBe('as the job says');
+    expect(base?.name).toBe('the parts as they are');
     expect(base?.endGapMm).toEqual(workJob(plain).seat?.lead.prediction.pressed.endGapMm);
     expect(greased).toMatchObject({ changed: ['flats'], endGapMm: alone?.endGapMm });
   });

@@ -19,13 +19,13 @@ const AS_IT_IS: JobChange = {};
 
 /** What a job comes to as it is, or with one thing changed. */
 export interface WhatIfRow {
-  /** `as the job says`, or the name of the change. */
+  /** `the parts as they are`, or the name of the change. */
   name: string;
   /** Fields of the job that were replaced. */
   changed: readonly string[];
   /** Whether arm and spindle fit then. */
   state: FitState;
-  /** True when it would not be ridden by that alone. */
+  /** True when it would not be ridden by that alone; false clears nothing that was found at the joint. */
   doNotRide: boolean;
   /** Verdict of the seat, on a square taper. */
   verdict?: SeatPrediction['verdict'];
@@ -49,7 +49,10 @@ export interface WhatIfRow {
  */
 export function whatIfRows(job: Job, seat?: SeatFacts): WhatIfRow[] {
   if (job.whatIf === undefined) return [];
-  const rows: { name: string; change: JobChange }[] = [{ name: 'as the job says', change: AS_IT_IS }, ...job.whatIf];
+  const rows: { name: string; change: JobChange }[] = [
+    { name: 'the parts as they are', change: AS_IT_IS },
+    ...job.whatIf,
+  ];
   return rows.map(({ name, change }) => {
     const changed = changedJob(job, change);
     return {

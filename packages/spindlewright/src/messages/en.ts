@@ -32,6 +32,8 @@ export const messages = {
     'Whether there is a washer under the head was not said: a plain head without one presses the edges of the square hole and not the arm. Look before tightening.',
   'beyond-any-bolt':
     'Even a bolt of class {propertyClass}, the strongest of its standard, would be drawn to {utilisationPercent:0} % of its yield strength or more, whatever the friction. Do not tighten this far; look whether number and unit are right.',
+  'head-mark-decides':
+    'The class of the bolt was not told: one of class {propertyClass} would be drawn to {utilisationPercent:0} % of its yield strength, up to {highestPercent:0} % where friction is low. Read the mark on its head before tightening this far.',
   'wrench-needs-extension':
     'The wrench ends at {highestSetting:0} {unit} and the target is {target:0} {unit}. An in-line extension of at least {neededMm:0} mm on its {lengthMm:0} mm reaches it: with {extensionLengthMm:0} mm set {setting:0} {unit}.',
   'wrench-too-large':

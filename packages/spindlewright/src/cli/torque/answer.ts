@@ -93,7 +93,7 @@ export function torqueAnswer(parsed: Parsed): TorqueAnswer {
       ? torqueOf(asked, given, wrench)
       : torqueToHold({ neededPreloadN, ...joint }).settingNm;
   const range = preloadRange({ torqueNm: atBolt, ...joint });
-  const beyond = propertyClass === undefined ? beyondAnyBolt(atBolt, joint) : [];
+  const unmarked = propertyClass === undefined ? unmarkedBolt(atBolt, joint) : [];
   const { plan, findings: wrenchFindings } = settingOf(hardLimits(atBolt).nominal, wrench);
   const trade = tradeOf(parsed.text('joint') ?? jointOfThread(thread), hardLimits(atBolt).nominal);
   return {
@@ -115,7 +115,7 @@ export function torqueAnswer(parsed: Parsed): TorqueAnswer {
     ...(trade === undefined ? {} : { trade }),
     assumed,
     cautions: [...CAUTIONS, ...(asked === 'read' ? [READ_CAUTION] : [])],
-    findings: [...beyond, ...range.findings, ...(asked === 'read' ? [] : wrenchFindings)],
+    findings: [...unmarked, ...range.findings, ...(asked === 'read' ? [] : wrenchFindings)],
     sources: [...new Set([...range.sources, ...(trade?.rows ?? []).flatMap(({ sources }) => sources)])].sort(),
     dataEdition: range.dataEdition,
   };
@@ -124,21 +124,31 @@ export function torqueAnswer(parsed: Parsed): TorqueAnswer {
 /** ISO 898-1 has no class above it. */
 const STRONGEST_CLASS = '12.9';
 
-/** Where the mark on the head was not told: whether no bolt of this thread would bear it. */
-function beyondAnyBolt(torqueNm: Measurand, joint: Omit<Parameters<typeof preloadRange>[0], 'torqueNm'>): Finding[] {
-  const { strength } = preloadRange({ torqueNm, ...joint, propertyClass: STRONGEST_CLASS });
-  const utilisation = strength?.utilisation.lower ?? 0;
-  if (utilisation <= 1) return [];
-  const values = { propertyClass: STRONGEST_CLASS, utilisationPercent: 100 * utilisation };
-  return [
+/** Where the mark on the head was not told: whether a usual bolt of this thread bears it, and whether any does. */
+function unmarkedBolt(torqueNm: Measurand, joint: Omit<Parameters<typeof preloadRange>[0], 'torqueNm'>): Finding[] {
+  const use = (propertyClass: string): Limits | undefined =>
+    preloadRange({ torqueNm, ...joint, propertyClass }).strength?.utilisation;
+  const say = (code: 'beyond-any-bolt' | 'head-mark-decides', values: Finding['values']): Finding[] => [
     createFinding({
-      code: 'beyond-any-bolt',
-      severity: 'stop',
-      template: messages['beyond-any-bolt'],
+      code,
+      severity: code === 'beyond-any-bolt' ? 'stop' : 'caution',
+      template: messages[code],
       values,
       sources: ['iso-898-1-quoted'],
     }),
   ];
+  const strongest = use(STRONGEST_CLASS);
+  if (strongest !== undefined && strongest.lower > 1) {
+    return say('beyond-any-bolt', { propertyClass: STRONGEST_CLASS, utilisationPercent: 100 * strongest.lower });
+  }
+  const usualClass = jobDefaults.unreadPropertyClass.value.toFixed(1);
+  const usual = use(usualClass);
+  if (usual === undefined || usual.nominal <= 1) return [];
+  return say('head-mark-decides', {
+    propertyClass: usualClass,
+    utilisationPercent: 100 * usual.nominal,
+    highestPercent: 100 * usual.upper,
+  });
 }
 
 /** A target is one setting, so of a range its middle is set; a reading keeps its width. */
