@@ -3,7 +3,7 @@ import type { Messages } from '@spindlewright/quantity';
 /** Templates of what the margins under load may have to say. @internal */
 export const loadMessages = {
   'margin-compares-only':
-    'These margins compare joints and preloads and explain which side frets first; they are no verdict and no leave to ride.',
+    'These margins compare joints and preloads and explain which side frets first; they are no verdict and no leave to ride. Their limits come from the readings alone: how far bending opens an edge was fitted to few calculations that have not settled, and in places contact is lost from about a third of that load on.',
   'edge-unloads':
     'On the {side} side an edge of the flats unloads at {firstEdgeUnloading} times this load at worst: the joint works, frets and beds in.',
   'left-before-right':
