@@ -31,6 +31,7 @@ describe('seatNumbers', () => {
     for (const { read: shapes } of sets) {
       const {
         basis: _basis,
+        ways: _ways,
         sensitivity: _sensitivity,
         findings: _findings,
         ...numbers

@@ -19,8 +19,8 @@ export interface SeatWay {
   sources: readonly string[];
 }
 
-/** A predicted seat as numbers and verdicts, in mm; findings and sensitivities belong to the way that leads. */
-export type SeatNumbers = Omit<SeatPrediction, 'basis' | 'sensitivity' | 'findings'>;
+/** A predicted seat as numbers and verdicts, in mm; what else a prediction says belongs to the way that leads. */
+export type SeatNumbers = Omit<SeatPrediction, 'basis' | 'ways' | 'sensitivity' | 'findings'>;
 
 /** A way of knowing the seat that does not lead. */
 export interface OtherWay {

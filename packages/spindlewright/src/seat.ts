@@ -50,7 +50,7 @@ export function knowSeat(
   const readInput = (set: string) => shapesOf(sets, set).read;
   if (tried !== undefined && trialFit !== undefined) {
     const shown = readInput(tried.set);
-    const input = { ...shown, trialFit: gapsWithError(trialFit), pressing };
+    const input = triedInput(shapesOf(sets, tried.set), trialFit, pressing);
     const lead = how.sensitivities ? { ...tried, prediction: predictSeat(input) } : tried;
     const others = [...(read === undefined ? [] : [read]), ...published];
     return { facts: factsOf(lead, others, spindleRecord, armRecord), input, shown };
@@ -137,9 +137,17 @@ const way = (
 const tryOn = (shapes: SetShapes, trialFit: NonNullable<Job['trialFit']>, pressing: SeatPressing): SeatWay => ({
   basis: 'trial-fit',
   set: shapes.set,
-  prediction: predictSeat({ ...shapes.read, trialFit: gapsWithError(trialFit), pressing, sensitivities: false }),
+  prediction: predictSeat({ ...triedInput(shapes, trialFit, pressing), sensitivities: false }),
   assumed: shapes.assumed,
   sources: shapes.sources,
+});
+
+/** A trial fit is put together with flats that were read; a published set is a claim about other parts, and only beside it. */
+const triedInput = (shapes: SetShapes, trialFit: NonNullable<Job['trialFit']>, pressing: SeatPressing) => ({
+  ...shapes.read,
+  trialFit: gapsWithError(trialFit),
+  pressing,
+  mixWays: shapes.flatsRead,
 });
 
 function gapsWithError({ endGapMm, shoulderGapMm }: NonNullable<Job['trialFit']>) {

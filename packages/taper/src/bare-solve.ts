@@ -3,9 +3,9 @@ import type { BareLimits } from './bare-input.ts';
 import { bounds } from './interval.ts';
 import { type AngleModel, fittedPlastic, type PressSolver, solvePress } from './press-model.ts';
 import type { Seat, SeatVerdict } from './seat.ts';
+import { pressReached, seatFromShapes, shifted, travelOf, worstCase } from './seat-places.ts';
 import { seatVerdicts } from './seat-verdict.ts';
 import type { ArmShape, Material, SpindleShape } from './shapes.ts';
-import { pressReached, seatFromShapes, shifted, travelOf, worstCase } from './solve-seat.ts';
 
 /** A spindle of which nothing is left to be assumed: every size but the shoulder is given. */
 export interface BareSpindle extends Required<Omit<SpindleShape<LimitsInput>, 'shoulderFromEndMm'>> {

@@ -26,7 +26,7 @@ export { type PressFit, pressFit } from './press-fit.ts';
 export { type PullerTurns, pullerTurns } from './puller-turns.ts';
 export { type RetighteningCycle, type RetighteningPath, retighteningPath } from './retightening-path.ts';
 export { type ScreenedSeats, type ScreenSeatsInput, type ScreenSpindle, screenSeats } from './screen-seats.ts';
-export type { Seat, SeatPrediction, SeatSensitivity, SeatVerdict } from './seat.ts';
+export type { Seat, SeatPrediction, SeatSensitivity, SeatVerdict, SeatWay } from './seat.ts';
 export {
   type LengthShare,
   type LengthSpread,

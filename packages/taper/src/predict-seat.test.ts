@@ -313,6 +313,76 @@ describe('trial fit', () => {
   });
 });
 
+describe('several ways of knowing one place', () => {
+  const loose = (mouthMm: number, halfMm: number) => {
+    const half = 2 * TAN2 * halfMm;
+    const nominal = 12.6 + 2 * mouthMm * TAN2;
+    return { ...armAt(14), acrossFlatsAtMouthMm: { lower: nominal - half, nominal, upper: nominal + half } };
+  };
+  const gap = (nominal: number, half: number): Limits => ({ lower: nominal - half, nominal, upper: nominal + half });
+  const seatOf = (shapeMm: number, trialFit: { endGapMm?: Limits | number; shoulderGapMm?: Limits | number }) =>
+    predictSeat({ spindle, arm: loose(shapeMm, 0.4), trialFit });
+
+  it('leave what all of them leave, and say which took part', () => {
+    // By the gap 13.7 to 14.3, by the shapes 13.8 to 14.6.
+    const seat = seatOf(14.2, { endGapMm: gap(3, 0.3) });
+    expect(seat.ways).toEqual(['end-gap', 'shapes']);
+    expect(seat.handFit.mouthFromEndMm.lower).toBeCloseTo(13.8, 9);
+    expect(seat.handFit.mouthFromEndMm.upper).toBeCloseTo(14.3, 9);
+    const weights = [1 / 0.3 ** 2, 1 / 0.4 ** 2] as const;
+    const mean = (14 * weights[0] + 14.2 * weights[1]) / (weights[0] + weights[1]);
+    expect(seat.handFit.mouthFromEndMm.nominal).toBeCloseTo(mean, 9);
+    expect(seat.handFit.endGapMm.upper).toBeCloseTo(3.2, 9);
+    const { message } = seat.findings.find(({ code }) => code === 'ways-mixed') ?? { message: '' };
+    expect(message).toContain('gap to the spindle end, sizes of the parts');
+    const both = seatOf(14.2, { endGapMm: gap(3, 0.3), shoulderGapMm: gap(4.4, 0.25) });
+    expect(both.ways).toEqual(['end-gap', 'shoulder-gap', 'shapes']);
+    expect(both.handFit.mouthFromEndMm.lower).toBeCloseTo(13.85, 9);
+  });
+
+  it('stay apart where they hardly meet, and the best alone counts', () => {
+    // 0.5 apart is just what half widths of 0.3 and 0.4 let independent errors make.
+    expect(seatOf(14.499, { endGapMm: gap(3, 0.3) }).ways).toEqual(['end-gap', 'shapes']);
+    const seat = seatOf(14.501, { endGapMm: gap(3, 0.3) });
+    expect(seat.ways).toEqual(['end-gap']);
+    expect(seat.handFit.endGapMm).toEqual(gap(3, 0.3));
+    const finding = seat.findings.find(({ code }) => code === 'ways-strained');
+    expect(finding?.severity).toBe('caution');
+    expect(finding?.values).toMatchObject({
+      first: 'gap to the spindle end',
+      firstMm: 14,
+      second: 'sizes of the parts',
+    });
+    expect(codes(seat)).not.toContain('readings-disagree');
+    expect(codes(seatOf(14.8, { endGapMm: gap(3, 0.3) }))).toContain('readings-disagree');
+  });
+
+  it('do not mix with a number that claims no error, nor when asked not to', () => {
+    expect(seatOf(14.2, { endGapMm: 3 }).ways).toEqual(['end-gap']);
+    expect(predictSeat({ spindle, arm: armAt(14), trialFit: { endGapMm: gap(3, 0.3) } }).ways).toEqual(['end-gap']);
+    const input = { spindle, arm: loose(14.2, 0.4), trialFit: { endGapMm: gap(3, 0.3) } };
+    const alone = predictSeat({ ...input, mixWays: false });
+    expect(alone.ways).toEqual(['end-gap']);
+    expect(alone.handFit.endGapMm).toEqual(gap(3, 0.3));
+    expect(predictSeat({ ...input, mixWays: true })).toEqual(predictSeat(input));
+  });
+
+  it('put a mark together with shapes only where the press is known, and never beside a trial fit', () => {
+    const witnessMark = { markEndFromSpindleEndMm: gap(14.2, 0.3) };
+    const arm = loose(14, 0.6);
+    expect(predictSeat({ spindle, arm, witnessMark }).ways).toEqual(['witness-mark']);
+    expect(predictSeat({ spindle, arm, witnessMark, pressing }).ways).toEqual(['witness-mark', 'shapes']);
+    const beside = predictSeat({ spindle, arm, witnessMark, pressing, trialFit: { endGapMm: gap(3, 0.3) } });
+    expect(beside.ways).toEqual(['end-gap', 'shapes']);
+  });
+
+  it('are named without shapes too', () => {
+    expect(predictSeat({ trialFit: { shoulderGapMm: 3, endGapMm: 2 } }).ways).toEqual(['end-gap', 'shoulder-gap']);
+    expect(predictSeat({ witnessMark: { markEndFromSpindleEndMm: 14 } }).ways).toEqual(['witness-mark']);
+    expect(predictSeat({ spindle, arm: armAt(14) }).ways).toEqual(['shapes']);
+  });
+});
+
 describe('trial fit beside a witness mark', () => {
   const about = (value: number) => ({ value, standardUncertainty: 0.1 });
   const known = { spindle, arm: armAt(14), trialFit: { endGapMm: about(3) } };

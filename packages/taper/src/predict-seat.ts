@@ -6,11 +6,13 @@ import { pressFindings } from './press-findings.ts';
 import { pressStateAt } from './press-state.ts';
 import type { SeatPrediction } from './seat.ts';
 import { seatFindings } from './seat-findings.ts';
-import { basisOf, checkSeatInput, knownSeat, type PredictSeatInput } from './seat-input.ts';
+import { basisOf, checkSeatInput, knownSeat, type PredictSeatInput, waysOf } from './seat-input.ts';
+import { jointOf, pressReached, worstCase } from './seat-places.ts';
 import { seatSensitivity } from './seat-sensitivity.ts';
 import { seatVerdicts } from './seat-verdict.ts';
+import { mixOf } from './seat-ways.ts';
 import type { ArmShape, SpindleShape } from './shapes.ts';
-import { jointOf, pressReached, solveSeat, worstCase } from './solve-seat.ts';
+import { solveSeat } from './solve-seat.ts';
 
 /**
  * Predicts where a square-taper arm seats, by hand and pressed on, what stops it, and whether that is good enough.
@@ -22,7 +24,10 @@ import { jointOf, pressReached, solveSeat, worstCase } from './solve-seat.ts';
  * of the spindle when the bore is steeper and at the mouth chamfer of the bore when the spindle is, so the chamfer there
  * moves the seat. Pressed = hand fit + travel (see {@link pressFit}); pressed gap = hand gap - travel. A witness mark ends
  * where the edge of the bore stood when pressed, so there hand fit = pressed - travel, the travel taken for the length that
- * bears when pressed.
+ * bears when pressed. Several ways of knowing the place (each gap of a trial fit, a mark without one, the shapes) are put
+ * together: nominal = sum of x_i/w_i^2 over sum of 1/w_i^2, w the width of the limits; limits = what all of them leave. A
+ * way stays out (`ways`) that has no width, that does not meet the best, or that differs from it by more than
+ * sqrt(w1^2 + w2^2)/2.
  * End gap = bolt seat - intrusion - m; shoulder gap = min(shoulder, flat length + mouth chamfer) - m.
  * `seats`: both gaps keep 0.5 mm at their lower limits and 0.75 of the shorter usable flat is engaged (judgement, see
  * `seatThresholds`); the smaller gap names what stops the arm.
@@ -33,11 +38,12 @@ import { jointOf, pressReached, solveSeat, worstCase } from './solve-seat.ts';
  *
  * Accuracy: limits are hard: each reading counts with its bounds (3 u for an uncertainty), the travel with the error of its
  * model too, dimensions and materials not given with the bounds of `assumedDimensions` and `assumedMaterials`. They
- * enclose every combination of readings; they are wider than the true extremes where one size enters twice.
+ * enclose every combination of readings; they are wider than the true extremes where one size enters twice. Ways put
+ * together enclose the truth where the limits of each of them do.
  *
  * @param input - `spindle` and `arm` (both or neither), `trialFit`, `witnessMark`, at least one way of knowing;
  * `pressing` with `axialForceN` (N), `friction`, `materials`, `compliance`. Numbers are Measurands; plain ones are exact.
- * `sensitivities`: false leaves them out (default true).
+ * `mixWays`: false lets the best way alone tell the place; `sensitivities`: false leaves them out (both default true).
  * @returns Seats in mm as limits, travel, verdicts, sensitivities and findings; see {@link SeatPrediction}.
  * @throws {@link DomainError} for unknown keys, values outside the domain, one shape without the other, nothing to go by,
  * pressing without shapes, or a plastic model without the yield strength of the arm.
@@ -52,7 +58,7 @@ import { jointOf, pressReached, solveSeat, worstCase } from './solve-seat.ts';
  * [seat.handFit.mouthFromEndMm.nominal.toFixed(2), seat.pressed.endGapMm.lower.toFixed(1), seat.verdict];
  * // => ['13.89', '2.5', 'seats']
  * ```
- * @see Sources `fe-square-taper` and, for the gaps, `forum-mixed-signs` and `taper-fr-workshop-wiki`.
+ * @see Sources `jcgm-100` (weighted mean and difference of independent readings), `fe-square-taper` and, for the gaps, `forum-mixed-signs` and `taper-fr-workshop-wiki`.
  */
 export function predictSeat(
   input: PredictSeatInput & { spindle: SpindleShape<Measurand>; arm: ArmShape<Measurand> },
@@ -62,14 +68,16 @@ export function predictSeat(input: PredictSeatInput): SeatPrediction<Limits | nu
   checkSeatInput('predictSeat', input, { sensitivities: { type: 'flag', optional: true } });
   const { spindle, arm, trialFit, pressing } = input;
   const known = knownSeat(input);
-  const solved = solveSeat(known, worstCase);
+  const mix = mixOf(known, input.mixWays !== false);
+  const solved = solveSeat(known, worstCase, mix);
   const joint = jointOf(known);
   const judged = {
     basis: basisOf(input),
+    ways: mix?.names ?? waysOf(input),
     ...seatVerdicts(solved, joint),
-    sensitivity: input.sensitivities === false ? [] : seatSensitivity(known),
+    sensitivity: input.sensitivities === false ? [] : seatSensitivity(known, mix),
   };
-  const findings = seatFindings({ known, trialFit, solved, judged });
+  const findings = seatFindings({ known, trialFit, solved, strained: mix?.strained ?? null, judged });
   const resolved = known.pressing;
   if (spindle && arm && pressing && joint && resolved) {
     const isPressed = judged.basis === 'witness-mark';
@@ -87,6 +95,7 @@ export function predictSeat(input: PredictSeatInput): SeatPrediction<Limits | nu
   findings.push(find(pressMessages, 'instructions-first', 'caution'));
   return {
     basis: judged.basis,
+    ways: judged.ways,
     handFit: solved.handFit,
     pressed: solved.pressed,
     travelMm: solved.travelMm,

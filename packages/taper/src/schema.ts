@@ -144,6 +144,7 @@ const seatFields = {
     .exactOptional(),
   witnessMark: z.strictObject({ markEndFromSpindleEndMm: measured(mark) }).exactOptional(),
   pressing: pressingSchema.exactOptional(),
+  mixWays: z.boolean().exactOptional(),
 };
 const pressingHasShapes = (input: SeatInput): boolean => input.pressing === undefined || input.spindle !== undefined;
 const somethingToGoBy = (input: SeatInput): boolean =>
@@ -182,6 +183,7 @@ const seatSchema: z.ZodType<Seat<Limits | null>> = z.strictObject({
 /** Schema of a {@link SeatPrediction}. */
 export const seatPredictionSchema: z.ZodType<SeatPrediction<Limits | null>> = z.strictObject({
   basis: z.enum(['trial-fit', 'witness-mark', 'shapes']),
+  ways: z.array(z.enum(['end-gap', 'shoulder-gap', 'witness-mark', 'shapes'])).min(1),
   handFit: seatSchema,
   pressed: seatSchema,
   travelMm: limitsSchema,

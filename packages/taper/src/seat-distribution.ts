@@ -6,17 +6,18 @@ import { predictSeat } from './predict-seat.ts';
 import { uniformSource } from './random.ts';
 import { SEAT_VERDICTS, type Seat, type SeatPrediction, type SeatVerdict } from './seat.ts';
 import { checkSeatInput, knownSeat, type SeatInput } from './seat-input.ts';
+import { jointOf, sampledAt, worstCase } from './seat-places.ts';
 import {
   correlationMatrix,
   deviationOf,
   type InputCorrelation,
   sampler,
   triangleOf,
-  type VaryingInput,
   varyingInputs,
 } from './seat-samples.ts';
 import { verdictAt } from './seat-verdict.ts';
-import { jointOf, sampledAt, solveSeat, worstCase } from './solve-seat.ts';
+import { mixOf, type SeatMix } from './seat-ways.ts';
+import { solveSeat } from './solve-seat.ts';
 
 /** What is sampled, how often and from which seed. */
 export interface SeatDistributionInput extends SeatInput {
@@ -165,7 +166,9 @@ export function seatDistribution(input: SeatDistributionInput): SeatDistribution
     }
   }
   const worstCase = predictSeat(seatInput);
-  const { sample, varying } = varyingInputs(knownSeat(seatInput), seatInput);
+  const known = knownSeat(seatInput);
+  const mix = mixOf(known, seatInput.mixWays !== false);
+  const { sample, varying } = varyingInputs(known, seatInput);
   const matrix = correlationMatrix(WHERE, varying, correlation);
   const uniform = uniformSource(seed);
   const draw = sampler(varying, triangleOf(WHERE, matrix), uniform);
@@ -176,7 +179,7 @@ export function seatDistribution(input: SeatDistributionInput): SeatDistribution
   const kept: SampledSeat[] = [];
   for (let k = 0; k < samples; k++) {
     draw();
-    const seat = solveSeat(sample, sampledAt(uniform()));
+    const seat = solveSeat(sample, sampledAt(uniform()), mix);
     const { handFit, pressed, travelMm } = seat;
     const verdict = verdictAt(seat, joint, nominal);
     counts.set(verdict, (counts.get(verdict) ?? 0) + 1);
@@ -196,7 +199,7 @@ export function seatDistribution(input: SeatDistributionInput): SeatDistribution
     handFit: seatSpread(columns.handFit, worstCase.handFit),
     pressed: seatSpread(columns.pressed, worstCase.pressed),
     travelMm: spreadOf(columns.travelMm),
-    ...firstOrder(worstCase, sample, varying, matrix),
+    ...firstOrder(worstCase, { sample, mix, varying, matrix }),
     ...(keepSamples ? { kept } : {}),
     samples,
     seed,
@@ -248,19 +251,23 @@ function spreadOf(values: Float64Array): LengthSpread {
 
 function firstOrder(
   { sensitivity }: SeatPrediction<Limits | null>,
-  sample: ReturnType<typeof varyingInputs>['sample'],
-  varying: readonly VaryingInput[],
-  matrix: readonly (readonly number[])[],
+  {
+    sample,
+    mix,
+    varying,
+    matrix,
+  }: ReturnType<typeof varyingInputs> & { mix: SeatMix | undefined; matrix: readonly (readonly number[])[] },
 ): Pick<SeatDistribution, 'firstOrderDeviationMm' | 'contributions'> {
   const effects = varying.map((input) => {
     const slope = sensitivity.find(({ path }) => path === input.path)?.mmPerUnit ?? 0;
     return slope * deviationOf(input);
   });
   for (const { limits, slot } of varying) Object.assign(slot, exactly(limits.nominal));
-  const model = solveSeat(sample, worstCase);
+  const model = solveSeat(sample, worstCase, mix);
   const modelMm = (model.travelMm.upper - model.travelMm.lower) / Math.sqrt(12);
-  // A witness mark tells the pressed place itself.
-  const pressedModelMm = sample.trialFit === undefined && sample.witnessMark !== undefined ? 0 : modelMm;
+  // A witness mark tells the pressed place itself; what the shapes add to it has travelled.
+  const marked = sample.trialFit === undefined && sample.witnessMark !== undefined;
+  const pressedModelMm = marked ? modelMm * (mix?.mouth.shares[1] ?? 0) : modelMm;
   const without = (left: number): number => {
     let variance = left === varying.length ? 0 : pressedModelMm ** 2;
     for (const [i, first] of effects.entries()) {

@@ -2,12 +2,20 @@ import type { Finding, Limits, Measurand, Severity } from '@spindlewright/quanti
 import { find } from './find.ts';
 import { bounds, nominal } from './interval.ts';
 import { seatMessages } from './messages/seat.ts';
-import type { SeatPrediction } from './seat.ts';
+import type { SeatPrediction, SeatWay } from './seat.ts';
 import { handFitAt, usableFlatAt } from './seat-geometry.ts';
-import { jointOf, type KnownSeat, mouthsByTrialFit, type SolvedSeat, seatByMark } from './solve-seat.ts';
+import { jointOf, type KnownSeat, mouthsByTrialFit, type SolvedSeat, seatByMark } from './seat-places.ts';
+import type { SeatMix } from './seat-ways.ts';
 import { CLEAR_GAP_MM, USABLE_FLAT_SHARE } from './thresholds.ts';
 
 type Say = (code: keyof typeof seatMessages, severity: Severity, values?: Record<string, number | string>) => void;
+
+const WAY_NAMES: Record<SeatWay, string> = {
+  'end-gap': 'gap to the spindle end',
+  'shoulder-gap': 'gap to the shoulder',
+  'witness-mark': 'witness mark',
+  shapes: 'sizes of the parts',
+};
 
 const SOURCES: Partial<Record<keyof typeof seatMessages, readonly string[]>> = {
   'bottoms-on-end': ['forum-mixed-signs', 'taper-jp-sizes-2014'],
@@ -20,7 +28,8 @@ export function seatFindings(input: {
   known: KnownSeat;
   trialFit: { endGapMm?: Measurand; shoulderGapMm?: Measurand } | undefined;
   solved: SolvedSeat;
-  judged: Pick<SeatPrediction, 'verdict' | 'worstVerdicts' | 'sensitivity' | 'basis'>;
+  strained: SeatMix['strained'];
+  judged: Pick<SeatPrediction, 'verdict' | 'worstVerdicts' | 'sensitivity' | 'basis' | 'ways'>;
 }): Finding[] {
   const { known, solved, judged } = input;
   const findings: Finding[] = [];
@@ -35,6 +44,13 @@ export function seatFindings(input: {
     if (mark && spindle && mark.upper >= spindle.flatLengthMm.lower) {
       say('mark-covers-flat', mark.nominal >= spindle.flatLengthMm.nominal ? 'stop' : 'caution');
     }
+  }
+  if (judged.ways.length > 1 && spindle !== undefined)
+    say('ways-mixed', 'note', { ways: judged.ways.map((way) => WAY_NAMES[way]).join(', ') });
+  if (input.strained !== null) {
+    const { best, bestMm, way, wayMm } = input.strained;
+    const values = { first: WAY_NAMES[best], firstMm: bestMm.nominal, second: WAY_NAMES[way], secondMm: wayMm.nominal };
+    say('ways-strained', 'caution', values);
   }
   sayDisagreement(say, known, solved, judged.basis);
   if (known.pressing === undefined) say('pressing-not-given', 'caution');
@@ -90,8 +106,8 @@ function sayDisagreement(say: Say, known: KnownSeat, solved: SolvedSeat, basis: 
   }
   const used = handFit.mouthFromEndMm;
   if (joint === undefined || used === null || basis === 'shapes') return;
-  const others: [string, Limits | undefined][] = [['sizes of the parts', bounds((corner) => handFitAt(joint, corner))]];
-  if (known.trialFit) others.push(['gap to the shoulder', mouthsByTrialFit(known.trialFit, joint, bounds)[1]]);
+  const others: [string, Limits | undefined][] = [[WAY_NAMES.shapes, bounds((corner) => handFitAt(joint, corner))]];
+  if (known.trialFit) others.push([WAY_NAMES['shoulder-gap'], mouthsByTrialFit(known.trialFit, joint, bounds)[1]]);
   for (const [second, other] of others) {
     if (other === undefined || (other.lower <= used.upper && other.upper >= used.lower)) continue;
     const first = basis === 'trial-fit' ? 'trial fit' : 'witness mark';

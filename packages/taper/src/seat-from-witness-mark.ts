@@ -4,8 +4,8 @@ import { bounds } from './interval.ts';
 import { requireBothShapes, resolveJoint } from './joint.ts';
 import { seatMessages as messages } from './messages/seat.ts';
 import type { Seat } from './seat.ts';
+import { seatByMark } from './seat-places.ts';
 import { type ArmShape, armSpec, type SpindleShape, spindleSpec } from './shapes.ts';
-import { seatByMark } from './solve-seat.ts';
 
 /**
  * Reads from the mark on the flats where the arm that made it sat when it was last pressed on.

@@ -1,8 +1,8 @@
 import { checkInput, DomainError, type FieldSpecs, hardLimits, type Measurand } from '@spindlewright/quantity';
 import { requireBothShapes, requireYieldStrength, resolveJoint, resolvePressing } from './joint.ts';
-import type { SeatPrediction } from './seat.ts';
+import type { SeatPrediction, SeatWay } from './seat.ts';
+import type { KnownSeat } from './seat-places.ts';
 import { type ArmShape, armSpec, type Pressing, pressingSpec, type SpindleShape, spindleSpec } from './shapes.ts';
-import type { KnownSeat } from './solve-seat.ts';
 
 /** Readings of a trial fit: the arm pushed on by hand, gaps taken with a depth rod. */
 export interface TrialFit {
@@ -18,7 +18,7 @@ export interface WitnessMark {
   markEndFromSpindleEndMm: Measurand;
 }
 
-/** What is known of a joint; the best way of knowing wins: trial fit, then witness mark, then shapes. */
+/** What is known of a joint: by trial fit, witness mark or shapes, the best way leading. */
 export interface SeatInput {
   /** Shape of the spindle end; together with `arm`. */
   spindle?: SpindleShape<Measurand>;
@@ -30,6 +30,11 @@ export interface SeatInput {
   witnessMark?: WitnessMark;
   /** What presses the arm on; needs both shapes. */
   pressing?: Pressing<Measurand>;
+  /**
+   * False lets the best way alone tell the place, the others only contradict it: for shapes that nobody measured on these
+   * parts. They are put together if not given.
+   */
+  mixWays?: boolean;
 }
 
 /** What is known of a joint, and what of the answer is wanted. */
@@ -51,6 +56,7 @@ export function checkSeatInput(where: string, input: SeatInput, more: FieldSpecs
       trialFit: { type: 'object', fields: { endGapMm: gap, shoulderGapMm: gap }, optional: true },
       witnessMark: { type: 'object', fields: { markEndFromSpindleEndMm: mark }, optional: true },
       pressing: { type: 'object', fields: pressingSpec('measurand'), optional: true },
+      mixWays: { type: 'flag', optional: true },
       ...more,
     },
   });
@@ -84,6 +90,13 @@ export const knownSeat = ({ spindle, arm, trialFit, witnessMark, pressing }: Sea
   ...(witnessMark ? { witnessMark: { markEndFromSpindleEndMm: hardLimits(witnessMark.markEndFromSpindleEndMm) } } : {}),
   ...(pressing ? { pressing: resolvePressing(pressing) } : {}),
 });
+
+/** The ways that tell the place where nothing had to be put together. @internal */
+export function waysOf({ trialFit, witnessMark }: SeatInput): SeatWay[] {
+  if (!trialFit) return [witnessMark ? 'witness-mark' : 'shapes'];
+  const gaps = { endGapMm: 'end-gap', shoulderGapMm: 'shoulder-gap' } as const;
+  return (['endGapMm', 'shoulderGapMm'] as const).flatMap((key) => (trialFit[key] === undefined ? [] : [gaps[key]]));
+}
 
 /** The best way of knowing that was given. @internal */
 export const basisOf = ({ trialFit, witnessMark }: SeatInput): SeatPrediction['basis'] =>

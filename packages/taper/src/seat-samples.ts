@@ -1,6 +1,6 @@
 import { DomainError, type Limits, nearestName } from '@spindlewright/quantity';
 import { cutNormalQuantile, normalProbability } from './random.ts';
-import type { KnownSeat } from './solve-seat.ts';
+import type { KnownSeat } from './seat-places.ts';
 
 /** How two inputs go together. */
 export interface InputCorrelation {

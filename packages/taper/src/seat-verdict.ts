@@ -2,7 +2,7 @@ import { type Corner, highest, lowest, nominal, OPEN, opposite } from './interva
 import type { Joint } from './joint.ts';
 import type { SeatVerdict } from './seat.ts';
 import { startAt, usableFlatAt } from './seat-geometry.ts';
-import type { SolvedSeat } from './solve-seat.ts';
+import type { SolvedSeat } from './seat-places.ts';
 import { CLEAR_GAP_MM, USABLE_FLAT_SHARE } from './thresholds.ts';
 
 /** Verdict with the seat at one place: `corner` of its depth, which is the opposite corner of its gaps. @internal */

@@ -12,6 +12,9 @@ export interface Seat<L extends Limits | null = Limits> {
   engagedLengthMm: L;
 }
 
+/** A way of knowing where an arm seats: a gap read by hand, the mark of a pressed arm, or the shapes of both parts. */
+export type SeatWay = 'end-gap' | 'shoulder-gap' | 'witness-mark' | 'shapes';
+
 /** Every verdict of a seat; their places are the codes of columns. @internal */
 export const SEAT_VERDICTS = [
   'seats',
@@ -39,6 +42,8 @@ export interface SeatSensitivity {
 export interface SeatPrediction<L extends Limits | null = Limits> {
   /** What the seat rests on: the best of what was given. */
   basis: 'trial-fit' | 'witness-mark' | 'shapes';
+  /** The ways that were put together to tell the place of the mouth (without shapes: the gaps), best first. */
+  ways: SeatWay[];
   /** Seat of the arm pushed on by hand. */
   handFit: Seat<L>;
   /** Seat after pressing, as if nothing stopped the arm; a negative gap tells by how much it is stopped before. */

@@ -33,7 +33,13 @@ describe('the bare seat', () => {
         const faceAngleDeg = spindle.faceAngleDeg.nominal;
         const even = { spindle: { ...spindle, faceAngleDeg }, arm: { ...arm, faceAngleDeg }, pressing };
         const evenSeat = bareSeatOfEqualAngles(even);
-        const { basis: _basis, sensitivity: _sensitivity, findings: _findings, ...numbers } = predictSeat(even);
+        const {
+          basis: _basis,
+          ways: _ways,
+          sensitivity: _sensitivity,
+          findings: _findings,
+          ...numbers
+        } = predictSeat(even);
         sameAngle.add(evenSeat.verdict);
         expect(evenSeat).toEqual(numbers);
         expect(bareSeat({ spindle, arm, pressing })).toEqual({
@@ -177,7 +183,7 @@ describe('bundles', () => {
   it.each([
     ['bareSeatOfEqualAngles', '/bare', 4000],
     ['bareSeat', '/bare', 4600],
-    ['predictSeat', '', 12_700],
+    ['predictSeat', '', 13_700],
     ['pressFit', '', 10_600],
     ['playFromClearance', '', 3800],
   ])('of %s alone stay below their budget, compressed', async (name, entry, budget) => {
