@@ -53,9 +53,14 @@ it('whatever is typed is answered or refused, never a fault of the program', () 
   );
 });
 
-it('takes no bundle of one-letter flags apart, however long', () => {
-  const { code, err } = runCommand(['torque', `-${'±v'.repeat(20_000)}`]);
+it.each(['±v', '1,5', '1e309', '.5'])('takes no bundle of one-letter flags apart, however long: %s', (letters) => {
+  const { code, err } = runCommand(['torque', `-${letters.repeat(20_000)}`]);
   expect(code).toBe(2);
-  expect(err).toContain('unknown flag -±v±v');
+  expect(err).toContain(`unknown flag -${letters.repeat(2)}`);
   expect(err.length).toBeLessThan(500);
+});
+
+it('takes a reading below 0 with all its digits', () => {
+  const { err } = runCommand(['torque', '--target', '-40.000000000000000000000000001 Nm']);
+  expect(err).not.toContain('unknown flag');
 });

@@ -22,9 +22,10 @@ export function parseVerb(verb: Verb, args: readonly string[]): Parsed {
   const see = `see "spindlewright ${verb.name} --help"`;
   const values = new Map<string, string[]>();
   const operands: string[] = [];
-  // Flags of one letter are not bundled here; taken apart, a long word becomes as many flags.
+  // Flags of one letter are not bundled here; taken apart, a long word becomes as many flags. A reading below 0 may follow a
+  // flag, and none has so many digits.
   const end = args.indexOf('--');
-  const bundle = args.slice(0, end < 0 ? args.length : end).find((word) => /^-[^-\d.,]./.test(word));
+  const bundle = args.slice(0, end < 0 ? args.length : end).find((word) => /^-([^-\d.,].|[\d.,].{40})/.test(word));
   if (bundle !== undefined) throw new Refusal(`unknown flag ${bundle.slice(0, 40)} (${see})`);
   const { tokens } = parseArgs({
     args: [...args],
