@@ -61,6 +61,13 @@ describe('the one shape of every package (scripts/package-shape.mjs writes it)',
       expect(sources.filter((path) => !existsSync(path))).toEqual([]);
     });
 
+    it('tells in its change log what its version brings', () => {
+      const [, version, text = ''] =
+        /^# Changes\n\n## (\S+)\n\n([\s\S]+?)(?=\n## |$)/.exec(readText(`packages/${folder}/CHANGELOG.md`)) ?? [];
+      expect(version).toBe(manifest.version);
+      expect(text.length).toBeGreaterThan(200);
+    });
+
     it('states the version of its manifest in its results', () => {
       expect(readText(`packages/${folder}/src/version.ts`)).toBe(versionSourceOf(manifest.version));
     });
