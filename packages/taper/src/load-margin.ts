@@ -8,6 +8,7 @@ import {
   carryingSection,
   legLoad,
   loadSpec,
+  opensInPlaces,
   type PedalLoad,
   type SquareOrientation,
   unloadingForceAt,
@@ -54,8 +55,9 @@ const LEAST_MOMENT_NM = 1e-6;
  *
  * @remarks
  * Formula: a linear change of pressure over each flat. By torque alone T0 = (2/3) p L b^2 = 2 N b/3, by bending alone M0 =
- * p b L^2/3.3 = N L/3.3 across one pair of flats: N L/3 for a rigid spindle, less a tenth since it bends in its bore; M counts with the larger of |cos| and |sin| of the angle between load and
- * flat, so that along the diagonal it takes sqrt 2 more. Together T/T0 + M/M0 = 1: `firstEdgeUnloading` = 1/(T/T0 + M/M0);
+ * p b L^2/(3 f) = N L/(3 f) across one pair of flats; f = 1 for a rigid spindle, and 1.17 (1 to 1.35) for one that bends in
+ * its bore. M counts with the larger of |cos| and |sin| of the angle between load and flat, so that along the diagonal it
+ * takes sqrt 2 more. Together T/T0 + M/M0 = 1: `firstEdgeUnloading` = 1/(T/T0 + M/M0);
  * `rockingLimit` = 3 times that. T = F r cos(angle), M = F (overhang + face to seat). Left: T and M of the left leg at
  * once; right: the larger of T (left leg) and M (right leg). Edge pressure = p (1 + T/T0 + M/M0). With friction: T0/(1 -
  * mu), mu at most 0.2.
@@ -64,13 +66,13 @@ const LEAST_MOMENT_NM = 1e-6;
  * fretting. A comparison of joints and preloads; never a verdict by itself and no leave to ride.
  *
  * Accuracy: T0 with friction is 165 Nm where the contact area of the finite-element rows begins to shrink between 150 and
- * 175 Nm, 107 Nm where it does so between 100 and 125; T0 without is 10 to 20 % below. Against pressure summed patch by patch
- * over four slanted flats the margins are within -0.1 to +2.4 % (largest for bending along the diagonal); the pedal force
- * itself, which pushes the square across, takes another F/(2 N): with it they are 0.1 to 5 % too large (both for a rigid
- * spindle). Bending alone, with that force, against three-dimensional contact: M0 is 4 to 10 % below the moment at which the
- * mean pressure along the edge at the mouth is used up, across a pair of flats and along the diagonal, at 6 and 12 kN; a finer
- * mesh would take some per cent of that. Places in the middle of the edge, where a pressed flat bears least, lose contact from
- * about a third of M0 on. Torque and bending at once were not compared with finite elements.
+ * 175 Nm, 107 Nm where it does so between 100 and 125; T0 without is 10 to 20 % below. The upper limits, which have f = 1, are
+ * within -0.1 to +2.4 % of pressure summed patch by patch over four slanted flats (largest for bending along the diagonal);
+ * the pedal force itself, which pushes the square across, takes another F/(2 N): with it they are 0.1 to 5 % too large.
+ * Bending alone, that force with it, in three-dimensional contact uses up the mean pressure along the edge at the mouth at
+ * 0.93 to 0.98 of the moment of a rigid spindle, the lower the finer the mesh, and runs towards 0.84 to 0.87; at half of it the
+ * edge falls 1.31 times as fast as with a rigid spindle, and faster on each finer mesh, so that the lower limit is judgement.
+ * Torque and bending at once were not compared with finite elements.
  *
  * @param input - `spindle`, `arm` as readings; `axialForceN` 0 to 200000 N; `friction` 0 to 1 at which it was pressed;
  * `load` in N, mm, deg; `squareOrientation`.
@@ -88,7 +90,7 @@ const LEAST_MOMENT_NM = 1e-6;
  *   load: { pedalForceN: 700, crankLengthMm: 170, overhangMm: 65, faceToSeatMm: 15, crankAngleDeg: 0 },
  * });
  * [margin.left.firstEdgeUnloading?.nominal.toFixed(2), margin.right.firstEdgeUnloading?.nominal.toFixed(2)];
- * // => ['0.82', '1.25']
+ * // => ['0.80', '1.25']
  * ```
  * @see Torque rows of source `fe-square-taper`; test geometry: source `iso-4210-8`.
  */
@@ -119,6 +121,7 @@ export function loadMargin(input: {
   const findings: Finding[] = [find(messages, 'margin-compares-only', 'caution')];
   if (!bears) findings.push(find(messages, 'no-contact', 'stop'));
   const normalForce = bounds((corner) => corner(axialForce) / corner(wedge, false));
+  if (bears) findings.push(...opensInPlaces(section, leg, normalForce));
   const sideOf = (side: 'left' | 'right'): SideMargin => {
     const loaded = leg.torqueNm.lower > LEAST_MOMENT_NM || leg.bendingNm.lower > LEAST_MOMENT_NM;
     if (!loaded) findings.push(find(messages, 'load-unbounded', 'note', { side }));

@@ -26,4 +26,20 @@ describe('preloadFor', () => {
     });
     expect(() => preloadFor({ ...rest, firstEdgeUnloading: 0 })).toThrow('firstEdgeUnloading');
   });
+
+  it('asks for more the more of the bending the mouth takes, and says where contact opens all the same', () => {
+    // 4 (sin a + mu cos a) (3 T/(2 b) + 3 f M/L): b 10.0464 mm, L 14 mm, T 119 Nm, M 56 Nm along the diagonal.
+    const wedge = 4 * (Math.sin((2 * Math.PI) / 180) + 0.1 * Math.cos((2 * Math.PI) / 180));
+    const forceN = (f: number) => wedge * ((1.5 * 119e3) / 10.0464 + (3 * f * 56e3 * Math.SQRT1_2) / 14);
+    const { leftAxialForceN, findings } = preloadFor({
+      ...rest,
+      squareOrientation: 'corner-in-line',
+      firstEdgeUnloading: 1,
+    });
+    expect((leftAxialForceN?.lower ?? 0) / forceN(1)).toBeCloseTo(1, 4);
+    expect((leftAxialForceN?.upper ?? 0) / forceN(1.35)).toBeCloseTo(1, 4);
+    expect(findings.map(({ code }) => code)).toContain('contact-opens-in-places');
+    const unbent = preloadFor({ ...rest, load: { ...load, overhangMm: 5, faceToSeatMm: 0 }, firstEdgeUnloading: 1 });
+    expect(unbent.findings.map(({ code }) => code)).not.toContain('contact-opens-in-places');
+  });
 });

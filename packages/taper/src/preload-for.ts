@@ -7,6 +7,7 @@ import {
   carryingSection,
   legLoad,
   loadSpec,
+  opensInPlaces,
   type PedalLoad,
   type SquareOrientation,
   unloadingForceAt,
@@ -27,8 +28,8 @@ export interface NeededPreload {
  * Gives the axial force that a wanted margin against the first unloading of an edge needs.
  *
  * @remarks
- * Formula: the inverse of {@link loadMargin}: F = 4 (sin a + mu cos a) m [3 T/(2 b) + 3.3 M/L] on the left, with the larger
- * of the two terms on the right, m the wanted margin.
+ * Formula: the inverse of {@link loadMargin}: F = 4 (sin a + mu cos a) m [3 T/(2 b) + 3 f M/L] on the left, with the larger
+ * of the two terms on the right, m the wanted margin, f as there.
  *
  * Validity: that of {@link loadMargin}. More force also presses the arm farther on; see {@link pressFit} for what the boss
  * stands. The friction is that while pressing: a slicker press gives more normal force for the same bolt.
@@ -50,7 +51,7 @@ export interface NeededPreload {
  *   load: { pedalForceN: 700, crankLengthMm: 170, overhangMm: 65, faceToSeatMm: 15, crankAngleDeg: 0 },
  *   firstEdgeUnloading: 1,
  * });
- * ((needed.leftAxialForceN?.nominal ?? 0) / 1000).toFixed(1); // => '14.6'
+ * ((needed.leftAxialForceN?.nominal ?? 0) / 1000).toFixed(1); // => '14.9'
  * ```
  * @see Statics; source `fe-square-taper` for the torque at which an edge lifts.
  */
@@ -85,6 +86,8 @@ export function preloadFor(input: {
     find(messages, 'preload-has-other-limits', 'caution'),
     find(messages, 'margin-compares-only', 'caution'),
   ];
+  const normalForceN = bounds((corner) => input.firstEdgeUnloading * unloadingForceAt(section, leg, corner).right);
+  if (bears && normalForceN.lower > 0) findings.push(...opensInPlaces(section, leg, normalForceN));
   return {
     leftAxialForceN: needed('left'),
     rightAxialForceN: needed('right'),

@@ -216,16 +216,13 @@ function loadEdges(row: Row): Record<string, Cell> {
     load: {
       pedalForceN: numberIn(row, 'pedalForceN'),
       crankLengthMm: numberIn(row, 'crankLengthMm'),
-      // The rows take the spindle for rigid; for its bending in the bore the library counts the moment 1.1 times.
-      overhangMm: numberIn(row, 'overhangMm') / 1.1,
-      faceToSeatMm: numberIn(row, 'faceToSeatMm') / 1.1,
+      overhangMm: numberIn(row, 'overhangMm'),
+      faceToSeatMm: numberIn(row, 'faceToSeatMm'),
       crankAngleDeg: numberIn(row, 'crankAngleDeg'),
     },
   });
-  return {
-    left: left.firstEdgeUnloading?.nominal ?? null,
-    right: right.firstEdgeUnloading?.nominal ?? null,
-  };
+  // The rows take the spindle for rigid, the best that can be hoped of it: the upper limit.
+  return { left: left.firstEdgeUnloading?.upper ?? null, right: right.firstEdgeUnloading?.upper ?? null };
 }
 
 export const adapters: Adapters = {
@@ -241,8 +238,13 @@ export const adapters: Adapters = {
       // An arm that points down takes no torque.
       load: { pedalForceN: 1000, crankLengthMm: 170, overhangMm: 65, faceToSeatMm: 15, crankAngleDeg: 90 },
     });
-    const unloadsAtNm = (right.firstEdgeUnloading?.nominal ?? 0) * right.bendingNm.nominal;
-    return { unloadsAtNm, isSafe: unloadsAtNm <= numberIn(row, 'unloadsAtNm') };
+    const at = (end: keyof Limits): number => (right.firstEdgeUnloading?.[end] ?? 0) * right.bendingNm.nominal;
+    const rowNm = numberIn(row, 'unloadsAtNm');
+    return {
+      unloadsAtNm: at('nominal'),
+      isSafe: at('nominal') <= rowNm,
+      insideLimits: at('lower') <= rowNm && rowNm <= at('upper'),
+    };
   },
   'press-travel-fitted': (row) => {
     const { travelMm, normalForceN, stiffnessNPerMm } = pressOf(row);
