@@ -6,6 +6,7 @@ import { defineConfig } from 'vitest/config';
  */
 export default defineConfig({
   test: {
+    reporters: ['default', './tests/benchmarks/table.ts'],
     benchmark: { include: ['tests/benchmarks/**/*.bench.ts'] },
     experimental: { viteModuleRunner: false },
     execArgv: ['--conditions=@spindlewright/source'],

@@ -1,6 +1,6 @@
 // The column form of the conversions against a bare loop over the same arrays in the same run, which makes its one array
 // anew each time; the column form checks each row, makes a second array of refusals, or writes into given ones. Wanted: 0.6
-// of its speed or more; the ratio is printed by `bench.compare`.
+// of its speed or more; the table has the ratio.
 import {
   preloadFromTorque,
   preloadFromTorqueColumns,

@@ -10,7 +10,7 @@ import { expect, it } from 'vitest';
 const ROWS = Number(process.env.SQL_ROWS ?? 10_000_000);
 const MEMORY_MB = 1000;
 
-it(`judges ${ROWS} parts in one statement`, { timeout: 1_800_000 }, async () => {
+it(`judges ${ROWS} parts in one statement`, { timeout: 1_800_000 }, async ({ task }) => {
   const folder = mkdtempSync(join(tmpdir(), 'spindlewright-sql-'));
   try {
     const instance = await DuckDBInstance.create(join(folder, 'parts.duckdb'), { memory_limit: `${MEMORY_MB}MB` });
@@ -41,9 +41,15 @@ it(`judges ${ROWS} parts in one statement`, { timeout: 1_800_000 }, async () => 
       `SELECT verdict, count(*) FROM (${statement}) AS judged GROUP BY verdict ORDER BY verdict`,
     );
     const grownMB = (process.memoryUsage.rss() - before) / 1e6;
-    console.log(
-      `${ROWS} parts: ${judged.seconds.toFixed(1)} s (${((judged.seconds / ROWS) * 1e6).toFixed(2)} us a part), summing the columns ${baseline.seconds.toFixed(2)} s, ratio ${(judged.seconds / baseline.seconds).toFixed(0)}; memory of the process grew by ${grownMB.toFixed(0)} MB, the engine's bound is ${MEMORY_MB} MB; ${judged.rows.map((row) => row.join(' ')).join(', ')}`,
-    );
+    task.meta.rows = [
+      {
+        what: `${ROWS} parts judged by seatVerdictSql, process grown by ${grownMB.toFixed(0)} MB`,
+        baseline: 'the same columns summed by the engine',
+        unit: 'ms',
+        value: judged.seconds * 1000,
+        baselineValue: baseline.seconds * 1000,
+      },
+    ];
     expect(judged.rows.reduce((sum, [, count]) => sum + Number(count), 0)).toBe(ROWS);
     expect(grownMB).toBeLessThan(MEMORY_MB + 200);
     database.closeSync();

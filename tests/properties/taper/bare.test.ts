@@ -1,13 +1,9 @@
-// The bare form against the full one, and what either costs a page.
-
-import { gzipSync } from 'node:zlib';
+// The bare form against the full one.
 import { isDomainError, type Limits } from '@spindlewright/quantity';
 import { predictSeat } from '@spindlewright/taper';
 import { type BareSeatInput, bareSeat, bareSeatOfEqualAngles } from '@spindlewright/taper/bare';
-import { build } from 'esbuild';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { root } from '../../workspace.ts';
 import { between, limitsIn, tolerancedJoints, tolerancedMaterials } from './arbitraries.ts';
 
 describe('the bare seat', () => {
@@ -161,34 +157,5 @@ describe('over its whole domain', () => {
       }),
       { numRuns: 300 },
     );
-  });
-});
-
-async function bundle(contents: string): Promise<string> {
-  const { outputFiles } = await build({
-    stdin: { contents, resolveDir: root },
-    bundle: true,
-    minify: true,
-    format: 'esm',
-    write: false,
-    conditions: ['@spindlewright/source'],
-    logLevel: 'silent',
-  });
-  return outputFiles[0]?.text ?? '';
-}
-
-describe('bundles', () => {
-  // Measured with esbuild 0.28, with a margin of up to a tenth: a growth beyond it deserves a look. The first is asked for:
-  // 4 kB for the numbers of a seat.
-  it.each([
-    ['bareSeatOfEqualAngles', '/bare', 4000],
-    ['bareSeat', '/bare', 4600],
-    ['predictSeat', '', 13_700],
-    ['pressFit', '', 10_600],
-    ['playFromClearance', '', 3800],
-  ])('of %s alone stay below their budget, compressed', async (name, entry, budget) => {
-    const text = await bundle(`import { ${name} } from '@spindlewright/taper${entry}'; globalThis.kept = ${name};`);
-    expect(text.length).toBeGreaterThan(0);
-    expect(gzipSync(text, { level: 9 }).length).toBeLessThan(budget);
   });
 });
