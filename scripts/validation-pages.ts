@@ -113,6 +113,26 @@ function plot(title: string, values: readonly Plotted[]): string {
   );
 }
 
+// Longer tables are folded up behind their plot: who looks for one comparison need not pass all the others.
+const LONGEST_OPEN = 8;
+
+const folded = (title: string, length: number, table: string): string =>
+  length > LONGEST_OPEN ? `::: details ${title}\n\n${table}\n\n:::` : table;
+
+/** What comes first on a page: every comparison in a line, with the value that is nearest to its bound. */
+function overview(cases: readonly Case[]): string {
+  const lines = cases.map(({ file, rows }) => {
+    const shares = rows.flatMap(({ comparisons }) =>
+      comparisons.flatMap(({ difference, allowed }) => shareOf(difference, allowed) ?? []),
+    );
+    const largest = shares.length === 0 ? 'words alone' : `${short(100 * Math.max(...shares.map(Math.abs)))} %`;
+    const met = rows.every(({ proved }) => proved) ? 'as it should be' : 'not as it should be';
+    const nearest = file.origin.kind === 'erratum' ? 'must not be met' : largest;
+    return `| [${cellText(file.title)}](#${file.id}) | ${rows.length} | ${nearest} | ${met} |`;
+  });
+  return `| comparison | rows | largest difference, of what is allowed | outcome |\n| --- | --: | --: | --- |\n${lines.join('\n')}`;
+}
+
 function section({ file, rows }: Case): string {
   const source = getSource(file.origin.source);
   const edition = source.edition === '' ? '' : `, ${source.edition}`;
@@ -151,7 +171,11 @@ function section({ file, rows }: Case): string {
     ...head,
     ...(bounds.length > 0 ? [`Tolerances:\n\n${bounds.join('\n')}`] : []),
     plot(file.title, plotted),
-    `| row | value | source says | ours | difference | allowed | |\n| --- | --- | --: | --: | --: | --: | --- |\n${table.join('\n')}`,
+    folded(
+      `${rows.length} rows, ${table.length} values`,
+      table.length,
+      `| row | value | source says | ours | difference | allowed | outcome |\n| --- | --- | --: | --: | --: | --: | --- |\n${table.join('\n')}`,
+    ),
   ].join('\n\n');
 }
 
@@ -186,7 +210,7 @@ for (const [folder, cases] of byFolder) {
   writeFileSync(
     `${out}/${folder}.md`,
     `# Validation of ${titleOf(folder)}\n\nComparisons: ${files}; rows: ${rows}; values: ${values}. Differences are ours less the ` +
-      `source's.\n\n${cases.map(section).join('\n\n')}\n`,
+      `source's.\n\n${overview(cases)}\n\n${cases.map(section).join('\n\n')}\n`,
   );
 }
 
@@ -207,7 +231,7 @@ function workedSection({ title, source, citation, steps, misprints = [] }: Worke
   return (
     `## ${cellText(title)}\n\nSource: ${cellText(getSource(source).title)} (\`${source}\`), ${cellText(citation)}.\n\n` +
     `${plot(title, plotted)}\n\n` +
-    `| value | printed | ours | allowed | |\n| --- | --: | --: | --- | --- |\n${lines.join('\n')}`
+    `| value | printed | ours | allowed | outcome |\n| --- | --: | --: | --- | --- |\n${lines.join('\n')}`
   );
 }
 
