@@ -84,6 +84,7 @@ export default defineConfig({
             { text: 'Adding a record', link: '/guides/adding-a-record' },
             { text: 'What a diagnosis rests on', link: '/guides/diagnosis' },
             { text: 'The command line', link: '/guides/command-line' },
+            { text: 'Why it is as it is', link: '/decisions/' },
           ],
         },
       ],
