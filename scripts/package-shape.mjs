@@ -107,7 +107,7 @@ export function manifestOf(folder, { version, dependencies: current = {} }) {
     module: './dist/index.js',
     types: './dist/index.d.ts',
     ...(spec.bin ? { bin: spec.bin } : {}),
-    files: ['dist', ...(spec.data ? ['data'] : []), 'src', '!src/**/*.test.ts', 'CHANGELOG.md'],
+    files: ['dist', ...(spec.data ? ['data'] : []), 'src', '!src/**/*.test.ts', 'CHANGELOG.md', 'picture.svg'],
     scripts: { build: 'tsup' },
     ...(dependencies ? { dependencies: Object.fromEntries(ranges) } : {}),
     ...(dependencies && 'zod' in dependencies

@@ -67,7 +67,7 @@ describe.each(Object.keys(packed))('the tarball of %s', (folder) => {
       (name) => !/^(README\.md|CHANGELOG\.md)$/.test(name ?? ''),
     );
     const data = packages[folder]?.data === true ? ['data'] : [];
-    expect(top.sort()).toEqual(['LICENSE', ...data, 'dist', 'package.json', 'src'].sort());
+    expect(top.sort()).toEqual(['LICENSE', ...data, 'dist', 'package.json', 'picture.svg', 'src'].sort());
     expect(read('LICENSE')).toBe(readText('LICENSE'));
   });
 
