@@ -1,4 +1,4 @@
-import { convert } from '@spindlewright/quantity';
+import { convert, type Limits } from '@spindlewright/quantity';
 import {
   type Compliance,
   coneForces,
