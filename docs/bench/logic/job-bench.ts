@@ -60,14 +60,18 @@ function groups({ state, file }: BenchContext): readonly Group[] {
           key: 'side',
           label: 'Side',
           type: 'choice',
-          options: [option('', 'as it stands'), option('non-drive', 'left'), option('drive', 'right')],
+          options: [
+            option('', 'as the example or file says; on an empty sheet left'),
+            option('non-drive', 'left'),
+            option('drive', 'right'),
+          ],
         },
         {
           key: 'joint',
           label: 'Interface',
           type: 'choice',
           options: [
-            option('', 'as it stands'),
+            option('', 'as the example or file says; on an empty sheet JIS square taper'),
             ...listJoints()
               .filter(({ modelled }) => modelled)
               .map(({ id }) => option(id, id.replaceAll('-', ' '))),
@@ -82,7 +86,7 @@ function groups({ state, file }: BenchContext): readonly Group[] {
         key: id,
         label: question,
         type: 'choice' as const,
-        options: [option('', 'as it stands'), ...outcomes.map((outcome) => option(outcome.id, outcome.text))],
+        options: [option('', 'as the example or file says'), ...outcomes.map((outcome) => option(outcome.id, outcome.text))],
       })),
     },
     {
@@ -149,7 +153,7 @@ const emptyJob = (): Bag => ({
   format: 'spindlewright-job-1',
   title: 'Crank arm',
   date: new Date().toISOString().slice(0, 10),
-  bike: 'bicycle on the stand',
+  bike: 'not named',
   side: 'non-drive',
   interface: { spindle: 'square-taper-jis', arm: 'square-taper-jis' },
 });

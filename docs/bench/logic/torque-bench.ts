@@ -30,6 +30,11 @@ const defaults = {
   angle: '0',
 };
 
+// ISO 898-1 class of a bolt whose head nobody read, as a job takes it: judgement.
+const USUAL_CLASS = '8.8';
+
+type PreloadJoint = Omit<Parameters<typeof preloadRange>[0], 'torqueNm'>;
+
 interface Joint {
   thread: ReturnType<typeof threadFor>;
   bearing: Parameters<typeof assemblyLimit>[0]['bearing'];
@@ -144,7 +149,20 @@ function answer({ state, units, wide }: BenchContext): readonly Block[] {
   const yieldN = state.strength
     ? propertyClass(state.strength, thread.majorDiameterMm).yieldStrengthMPa * thread.stressAreaMm2
     : undefined;
-  const tone = yields === undefined ? 'plain' : yields.upper > 1 ? 'stop' : yields.upper > 0.9 ? 'care' : 'good';
+  // What the head does not say is judged for the bolt that is usual, and never taken for leave to tighten.
+  const usual =
+    yields === undefined ? strengthUse({ torqueNm, tool: state.tool, joint, strength: USUAL_CLASS }) : undefined;
+  const breaks = yields !== undefined && yields.lower > 1;
+  const tone =
+    yields === undefined
+      ? usual !== undefined && usual.upper > 0.9
+        ? 'care'
+        : 'plain'
+      : yields.upper > 1
+        ? 'stop'
+        : yields.upper > 0.9
+          ? 'care'
+          : 'good';
   const share = (partNm: number | null): number => (torqueNm === 0 || partNm === null ? 0 : partNm / torqueNm);
   const percent = (part: number): string => `${Math.round(100 * part)} %`;
   const { split } = one;
@@ -153,11 +171,15 @@ function answer({ state, units, wide }: BenchContext): readonly Block[] {
     {
       kind: 'headline',
       tone,
-      text: `${showLimits(range.preloadN, 'force', units)} of preload`,
+      text: breaks
+        ? 'This bolt yields before the wrench gets there'
+        : `${showLimits(range.preloadN, 'force', units)} of preload`,
       detail:
-        yields === undefined
-          ? 'What this torque makes of the bolt, at the worst of tool and friction either way.'
-          : `The bolt is used to ${percent(yields.nominal)} of its yield strength (${percent(yields.lower)} to ${percent(yields.upper)}).`,
+        yields !== undefined
+          ? `The bolt ${breaks ? 'would be' : 'is'} used to ${percent(yields.nominal)} of its yield strength (${percent(yields.lower)} to ${percent(yields.upper)}).`
+          : usual === undefined
+            ? 'What this torque makes of the bolt, at the worst of tool and friction either way.'
+            : `How strong the bolt is was not said: one marked ${USUAL_CLASS} would be used to ${percent(usual.nominal)} of its yield strength (${percent(usual.lower)} to ${percent(usual.upper)}). Read the mark on its head first.`,
     },
     { kind: 'findings', findings: stops(findings) },
     {
@@ -185,9 +207,9 @@ function answer({ state, units, wide }: BenchContext): readonly Block[] {
           ? []
           : [
               {
-                label: 'Most that this bolt bears: nine tenths of yield',
-                value: showLimits(most, 'torque', units),
-                note: 'lowest where friction is lowest; the part maker’s own torque comes first',
+                label: 'No more than, for a bolt of this mark',
+                value: show(most.lower, 'torque', units),
+                note: `nine tenths of its yield strength where friction is lowest; where it is highest that would be ${show(most.upper, 'torque', units)}, but nobody sees which it is; the part maker’s own torque comes first`,
               },
             ]),
         { label: 'To loosen again, before it settles', value: showLimits(range.looseningTorqueNm, 'torque', units) },
@@ -200,7 +222,7 @@ function answer({ state, units, wide }: BenchContext): readonly Block[] {
     {
       kind: 'table',
       title: 'What the trade says',
-      note: 'Common practice and published ranges, side by side; the part maker’s own value comes before all of them.',
+      note: `Common practice and published ranges, side by side; the part maker’s own value comes before all of them.${thread.majorDiameterMm < 8 ? '' : beyondTrade(most, state.strength ?? '', units)}`,
       head: ['for', 'range', 'source'],
       rows: listTradeTorques().map(({ joint: name, fastener, minNm, maxNm, standing, sources }) => [
         fastener === undefined || fastener === '' ? words(name) : `${words(name)}: ${fastener}`,
@@ -259,6 +281,24 @@ function mostTorque({ thread, bearing, threadFriction }: Joint, strength: string
         .torqueNm,
   ) as [number, number, number];
   return { lower, nominal, upper };
+}
+
+/** Use of the yield strength by a bolt of some class; undefined where the thread has no such class. */
+function strengthUse(input: {
+  torqueNm: number;
+  tool?: string | undefined;
+  joint: PreloadJoint;
+  strength: string;
+}): Limits | undefined {
+  const { torqueNm, tool, joint, strength } = input;
+  return preloadRange({ torqueNm, ...(tool ? { tool } : {}), ...joint, propertyClass: strength }).strength?.utilisation;
+}
+
+/** Says so where a bolt does not bear what the trade states for its thread. */
+function beyondTrade(most: Limits | undefined, strength: string, units: BenchContext['units']): string {
+  const least = Math.min(...listTradeTorques('square-taper-bolt').map(({ minNm }) => minNm));
+  if (most === undefined || most.lower >= least) return '';
+  return ` A bolt marked ${strength} is sure of ${show(most.lower, 'torque', units)} only, less than any of the ranges for a square taper: fit a stronger bolt, or ask the part maker; a smaller torque presses the arm less.`;
 }
 
 /** A hand pulls with newtons, not with kilonewtons. */
