@@ -51,10 +51,12 @@ const count = (rows: readonly NumberRow[], standing: Standing): number =>
   rows.filter((row) => row.standing === standing).length;
 const sourced = (rows: readonly NumberRow[]): number => rows.filter(({ sources }) => sources.length > 0).length;
 
-const counts = (rows: readonly NumberRow[], conflicts: number): string =>
-  [rows.length, sourced(rows), ...STANDINGS.map((standing) => count(rows, standing)), conflicts].join(' | ');
-
-const HEAD = ['numbers', 'with source', ...STANDINGS, 'conflicts'];
+/** Only the standings that occur: a column for each would be mostly noughts and wider than a page. */
+const standings = (rows: readonly NumberRow[]): string =>
+  STANDINGS.flatMap((standing) => {
+    const own = count(rows, standing);
+    return own === 0 ? [] : `${own} ${standing}`;
+  }).join(', ');
 
 /** The page that lists every record with counts of its numbers by standing. */
 export function recordsPage(): string {
@@ -63,9 +65,11 @@ export function recordsPage(): string {
   const sections = groups.map((group) => {
     const own = all.filter((entry) => entry.group === group);
     const lines = own.map(
-      ({ id, title, rows, conflicts }) => `| \`${id}\` | ${cellText(title)} | ${counts(rows, conflicts)} |`,
+      ({ id, title, rows, conflicts }) =>
+        `| ${cellText(title)}<br>\`${id}\` | ${rows.length} | ${sourced(rows)} | ${standings(rows)} | ${conflicts} |`,
     );
-    return `## ${group}\n\n| id | record | ${HEAD.join(' | ')} |\n| --- | --- | ${HEAD.map(() => '--:').join(' | ')} |\n${lines.join('\n')}`;
+    const head = '| record | numbers | with source | by standing | conflicts |\n| --- | --: | --: | --- | --: |';
+    return `## ${group}\n\n${head}\n${lines.join('\n')}`;
   });
   const rows = all.flatMap((entry) => entry.rows);
   const conflicts = listConflicts().length;

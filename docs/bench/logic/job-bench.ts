@@ -86,7 +86,10 @@ function groups({ state, file }: BenchContext): readonly Group[] {
         key: id,
         label: question,
         type: 'choice' as const,
-        options: [option('', 'as the example or file says'), ...outcomes.map((outcome) => option(outcome.id, outcome.text))],
+        options: [
+          option('', 'as the example or file says'),
+          ...outcomes.map((outcome) => option(outcome.id, outcome.text)),
+        ],
       })),
     },
     {
