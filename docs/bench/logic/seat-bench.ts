@@ -306,7 +306,7 @@ function tellAnew(state: State, units: BenchContext['units'], pairs: readonly Pa
       ...(state.way === 'shapes' ? [everySpindle(state, first, units)] : []),
       {
         kind: 'bars',
-        title: 'How likely each outcome is',
+        title: 'Share of the samples that come to each outcome; the worst case above decides',
         note: `${SAMPLES} draws from the seed 1 over the limits of what was filled in${state.way === 'records' ? ', for the set that is drawn' : ''}; no more certain than they are.`,
         rows: likely
           .filter(({ probability }) => probability > 0)
@@ -374,7 +374,12 @@ function headlineOf(
 ): Block {
   const gaps = `End gap ${showLimits(whole.pressed.endGapMm, 'length', units)}, shoulder gap ${showLimits(whole.pressed.shoulderGapMm, 'length', units)} when pressed`;
   const { text, tone } = VERDICTS[whole.verdict];
-  if (state.way !== 'records') return { kind: 'headline', tone, text, detail: `${gaps}.` };
+  if (state.way !== 'records') {
+    const doubts = doubtsOf(state, whole);
+    // No green over readings that contradict each other, or over a gap that nobody has typed.
+    const told = doubts === '' || tone !== 'good' ? tone : 'care';
+    return { kind: 'headline', tone: told, text, detail: `${doubts}${gaps}.` };
+  }
   const counts = new Map<SeatVerdict, number>();
   for (const { seat } of seats) counts.set(seat.verdict, (counts.get(seat.verdict) ?? 0) + 1);
   const [most, ...others] = [...counts].sort(([, a], [, b]) => b - a);
@@ -389,6 +394,20 @@ function headlineOf(
     text: agreed ? VERDICTS[most[0]].text : 'The published sizes disagree',
     detail: `Of ${seats.length} published sets: ${told}. A name is no seat: a trial fit by hand settles it.`,
   };
+}
+
+const DISAGREEMENTS = ['readings-disagree', 'ways-strained', 'mark-disagrees'];
+
+/** What stands against taking the answer as it is: readings that cannot all be right, or numbers of the example. */
+function doubtsOf(state: State, whole: SeatPrediction): string {
+  const apart = whole.findings.find(({ code }) => DISAGREEMENTS.includes(code));
+  if (apart !== undefined) return `${apart.message} `;
+  if (state.way !== 'trial') return '';
+  const ofExample = (['endGap', 'shoulderGap'] as const).filter((key) => state[key] === defaults[key]);
+  if (ofExample.length === 2) return 'An invented example, until both gaps are yours. ';
+  const [key] = ofExample;
+  if (key === undefined) return '';
+  return `The ${key === 'endGap' ? 'gap to the spindle end' : 'gap to the shoulder'} is still that of the example: empty its field if you did not measure it. `;
 }
 
 const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

@@ -321,7 +321,7 @@ describe('several ways of knowing one place', () => {
   };
   const gap = (nominal: number, half: number): Limits => ({ lower: nominal - half, nominal, upper: nominal + half });
   const seatOf = (shapeMm: number, trialFit: { endGapMm?: Limits | number; shoulderGapMm?: Limits | number }) =>
-    predictSeat({ spindle, arm: loose(shapeMm, 0.4), trialFit });
+    predictSeat({ spindle, arm: loose(shapeMm, 0.4), trialFit, mixWays: true });
 
   it('leave what all of them leave, and say which took part', () => {
     // By the gap 13.7 to 14.3, by the shapes 13.8 to 14.6.
@@ -357,22 +357,29 @@ describe('several ways of knowing one place', () => {
     expect(codes(seatOf(14.8, { endGapMm: gap(3, 0.3) }))).toContain('readings-disagree');
   });
 
-  it('do not mix with a number that claims no error, nor when asked not to', () => {
+  it('do not mix with a number that claims no error, nor unasked', () => {
     expect(seatOf(14.2, { endGapMm: 3 }).ways).toEqual(['end-gap']);
-    expect(predictSeat({ spindle, arm: armAt(14), trialFit: { endGapMm: gap(3, 0.3) } }).ways).toEqual(['end-gap']);
+    expect(predictSeat({ spindle, arm: armAt(14), trialFit: { endGapMm: gap(3, 0.3) }, mixWays: true }).ways).toEqual([
+      'end-gap',
+    ]);
     const input = { spindle, arm: loose(14.2, 0.4), trialFit: { endGapMm: gap(3, 0.3) } };
-    const alone = predictSeat({ ...input, mixWays: false });
+    const alone = predictSeat(input);
     expect(alone.ways).toEqual(['end-gap']);
     expect(alone.handFit.endGapMm).toEqual(gap(3, 0.3));
-    expect(predictSeat({ ...input, mixWays: true })).toEqual(predictSeat(input));
+    expect(predictSeat({ ...input, mixWays: false })).toEqual(alone);
+    expect(predictSeat({ ...input, mixWays: true }).ways).toEqual(['end-gap', 'shapes']);
   });
 
   it('put a mark together with shapes only where the press is known, and never beside a trial fit', () => {
     const witnessMark = { markEndFromSpindleEndMm: gap(14.2, 0.3) };
     const arm = loose(14, 0.6);
-    expect(predictSeat({ spindle, arm, witnessMark }).ways).toEqual(['witness-mark']);
-    expect(predictSeat({ spindle, arm, witnessMark, pressing }).ways).toEqual(['witness-mark', 'shapes']);
-    const beside = predictSeat({ spindle, arm, witnessMark, pressing, trialFit: { endGapMm: gap(3, 0.3) } });
+    expect(predictSeat({ spindle, arm, witnessMark, mixWays: true }).ways).toEqual(['witness-mark']);
+    expect(predictSeat({ spindle, arm, witnessMark, pressing, mixWays: true }).ways).toEqual([
+      'witness-mark',
+      'shapes',
+    ]);
+    const trialFit = { endGapMm: gap(3, 0.3) };
+    const beside = predictSeat({ spindle, arm, witnessMark, pressing, trialFit, mixWays: true });
     expect(beside.ways).toEqual(['end-gap', 'shapes']);
   });
 

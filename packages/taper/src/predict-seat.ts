@@ -24,10 +24,10 @@ import { solveSeat } from './solve-seat.ts';
  * of the spindle when the bore is steeper and at the mouth chamfer of the bore when the spindle is, so the chamfer there
  * moves the seat. Pressed = hand fit + travel (see {@link pressFit}); pressed gap = hand gap - travel. A witness mark ends
  * where the edge of the bore stood when pressed, so there hand fit = pressed - travel, the travel taken for the length that
- * bears when pressed. Several ways of knowing the place (each gap of a trial fit, a mark without one, the shapes) are put
- * together: nominal = sum of x_i/w_i^2 over sum of 1/w_i^2, w the width of the limits; limits = what all of them leave. A
- * way stays out (`ways`) that has no width, that does not meet the best, or that differs from it by more than
- * sqrt(w1^2 + w2^2)/2.
+ * bears when pressed. The best way of knowing leads: trial fit (its end gap first), mark, shapes. With
+ * `mixWays` several (each gap of a trial fit, a mark without one, the shapes) are put together: nominal = sum of x_i/w_i^2
+ * over sum of 1/w_i^2, w the width of the limits; limits = what all of them leave. A way stays out (`ways`) that has no width,
+ * that does not meet the best, or that differs from it by more than sqrt(w1^2 + w2^2)/2.
  * End gap = bolt seat - intrusion - m; shoulder gap = min(shoulder, flat length + mouth chamfer) - m.
  * `seats`: both gaps keep 0.5 mm at their lower limits and 0.75 of the shorter usable flat is engaged (judgement, see
  * `seatThresholds`); the smaller gap names what stops the arm.
@@ -43,7 +43,8 @@ import { solveSeat } from './solve-seat.ts';
  *
  * @param input - `spindle` and `arm` (both or neither), `trialFit`, `witnessMark`, at least one way of knowing;
  * `pressing` with `axialForceN` (N), `friction`, `materials`, `compliance`. Numbers are Measurands; plain ones are exact.
- * `mixWays`: false lets the best way alone tell the place; `sensitivities`: false leaves them out (both default true).
+ * `mixWays`: true puts the ways of knowing together (default false: the best alone tells the place), for shapes measured on
+ * these parts; `sensitivities`: false leaves them out (default true).
  * @returns Seats in mm as limits, travel, verdicts, sensitivities and findings; see {@link SeatPrediction}.
  * @throws {@link DomainError} for unknown keys, values outside the domain, one shape without the other, nothing to go by,
  * pressing without shapes, or a plastic model without the yield strength of the arm.
@@ -68,7 +69,7 @@ export function predictSeat(input: PredictSeatInput): SeatPrediction<Limits | nu
   checkSeatInput('predictSeat', input, { sensitivities: { type: 'flag', optional: true } });
   const { spindle, arm, trialFit, pressing } = input;
   const known = knownSeat(input);
-  const mix = mixOf(known, input.mixWays !== false);
+  const mix = mixOf(known, input.mixWays === true);
   const solved = solveSeat(known, worstCase, mix);
   const joint = jointOf(known);
   const judged = {

@@ -167,7 +167,7 @@ export function seatDistribution(input: SeatDistributionInput): SeatDistribution
   }
   const worstCase = predictSeat(seatInput);
   const known = knownSeat(seatInput);
-  const mix = mixOf(known, seatInput.mixWays !== false);
+  const mix = mixOf(known, seatInput.mixWays === true);
   const { sample, varying } = varyingInputs(known, seatInput);
   const matrix = correlationMatrix(WHERE, varying, correlation);
   const uniform = uniformSource(seed);

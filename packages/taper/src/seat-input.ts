@@ -31,8 +31,8 @@ export interface SeatInput {
   /** What presses the arm on; needs both shapes. */
   pressing?: Pressing<Measurand>;
   /**
-   * False lets the best way alone tell the place, the others only contradict it: for shapes that nobody measured on these
-   * parts. They are put together if not given.
+   * True puts all ways of knowing the place together by their widths: where the shapes were measured on these very parts.
+   * If not given the best way alone tells it, and the others only contradict it.
    */
   mixWays?: boolean;
 }

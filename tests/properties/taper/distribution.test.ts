@@ -35,6 +35,7 @@ describe('samples', () => {
             pressing,
             ...(way === 'trial-fit' ? { trialFit: { endGapMm: gap } } : {}),
             ...(way === 'witness-mark' ? { witnessMark: { markEndFromSpindleEndMm: mark } } : {}),
+            mixWays: seed % 2 === 0,
             samples: 100,
             seed,
             keepSamples: true,

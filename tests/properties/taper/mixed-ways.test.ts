@@ -50,11 +50,11 @@ describe('a joint whose readings hold the truth', () => {
           endGapMm: readingOf(truth.handFit.endGapMm.nominal, end),
           shoulderGapMm: readingOf(truth.handFit.shoulderGapMm.nominal, shoulder),
         };
-        const mixed = predictSeat({ ...joint, pressing, trialFit });
+        const mixed = predictSeat({ ...joint, pressing, trialFit, mixWays: true });
         ways.add(mixed.ways.join());
         expect(escapes(truth, mixed)).toEqual([]);
         expect(mixed.findings.map(({ code }) => code)).not.toContain('readings-disagree');
-        const best = predictSeat({ ...joint, pressing, trialFit, mixWays: false });
+        const best = predictSeat({ ...joint, pressing, trialFit });
         for (const key of ['mouthFromEndMm', 'endGapMm', 'shoulderGapMm'] as const) {
           expect(outside({ ...mixed.handFit[key], nominal: mixed.handFit[key].lower }, best.handFit[key])).toBe(false);
           expect(outside({ ...mixed.handFit[key], nominal: mixed.handFit[key].upper }, best.handFit[key])).toBe(false);
@@ -81,7 +81,7 @@ describe('a joint whose readings hold the truth', () => {
         const markMm = truth.pressed.mouthFromEndMm.nominal - hardLimits(exact.arm.mouthChamferMm).nominal;
         fc.pre(markMm > 1 && markMm < 99);
         const witnessMark = { markEndFromSpindleEndMm: readingOf(markMm, half) };
-        const mixed = predictSeat({ ...joint, pressing, witnessMark });
+        const mixed = predictSeat({ ...joint, pressing, witnessMark, mixWays: true });
         ways.add(mixed.ways.join());
         expect(escapes(truth, mixed).filter((path) => path.startsWith('pressed'))).toEqual([]);
       }),
@@ -115,6 +115,7 @@ describe('two measurements of one length', () => {
     const input = {
       ...shapes(shapeDeviationMm, mouthMm),
       trialFit: { endGapMm: { value: gapMm, standardUncertainty: gapDeviationMm } },
+      mixWays: true,
     };
     const { handFit, ways } = predictSeat(input);
     expect(ways).toEqual(['end-gap', 'shapes']);
@@ -149,6 +150,7 @@ describe('two measurements of one length', () => {
     const spread = seatDistribution({
       ...shapes(byShapes.deviationMm, byShapes.meanMm),
       trialFit: { endGapMm: { value: 17 - byGap.meanMm, standardUncertainty: byGap.deviationMm } },
+      mixWays: true,
       samples: 50_000,
       seed: 4,
     }).handFit.mouthFromEndMm;
