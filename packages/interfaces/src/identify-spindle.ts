@@ -36,13 +36,13 @@ export interface SpindleIdentification {
  * Ranks the squares that a spindle end may be, by readings across its flats and of their length.
  *
  * @remarks
- * Formula: Bayes over every published set of every record, and over an unlisted square. A reading across flats at plane z
- * is normal about (size at end + 2 z tan(angle)); its variance is that of the reading, that of the plane times the growth
- * squared, and those of the part in size and angle, which all readings of one part share, as they share half the variance
- * of reading and plane: a caliper off its zero is off in each of them. The length of the flats is normal about the
- * published length. All readings together may be a blunder, with a stated probability. Within a record each distinct size
- * weighs the same, however many pages repeat it. Limits count as rectangular (width/sqrt 12), plain numbers get a stated uncertainty. `next` is the careful reading
- * with the largest expected probability of naming the right square.
+ * Formula: Bayes over every published set of every record, and over an unlisted square. A reading across flats at plane
+ * z is normal about (size at end + 2 z tan(angle)); its variance is that of the reading, that of the plane times the
+ * growth squared, and those of the part in size and angle, which all readings of one part share, as they share half the
+ * variance of reading and plane: a caliper off its zero is off in each of them. The length of the flats is normal about
+ * the published length. All readings together may be a blunder, with a stated probability. Within a record each distinct
+ * size weighs the same, however many pages repeat it. Limits count as rectangular (width/sqrt 12), plain numbers get a
+ * stated uncertainty. `next` is the careful reading with the largest expected probability of naming the right square.
  *
  * Validity: square ends of 8 to 20 mm across flats. Few or wide readings give a wide answer; `unlisted` never has
  * probability 0, so no answer is certain.

@@ -7,8 +7,8 @@ import { requireRecord } from './require-record.ts';
  * Says what each outcome of each check means at one joint.
  *
  * @remarks
- * Formula: none. The same sight can be right at one family and a fault at another. Meanings that hold for the family, or for some of its interfaces, go before those of any joint; checks
- * that make no sense at the family are left out.
+ * Formula: none. The same sight can be right at one family and a fault at another. Meanings that hold for the family, or
+ * for some of its interfaces, go before those of any joint; checks that make no sense at the family are left out.
  *
  * Validity: the records of this edition of the data; ids of checks and outcomes are those of the diagnosis package.
  *

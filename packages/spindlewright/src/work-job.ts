@@ -44,8 +44,8 @@ import { workJoint } from './work-joint.ts';
  *
  * @param job - The job, as `readJob` gives it or as plain data; lengths in mm, torque in Nm.
  * @returns The sheet: state, headline, figures, findings, cautions, sections, provenance. It equals its JSON round trip.
- * @throws {@link DomainError} for a job that `readJob` refuses, an interface without a record, or an observation that the joint
- * does not have.
+ * @throws {@link DomainError} for a job that `readJob` refuses, an interface without a record, or an observation that
+ * the joint does not have.
  * @example
  * ```ts
  * import { workJob } from 'spindlewright';

@@ -49,18 +49,20 @@ export const PLASTIC_RISE_UPPER = 4;
 /** Beyond this plasticity ratio the finite-element rows run towards collapse of the boss. */
 export const COLLAPSE_RATIO = 0.63;
 
-// How near the boss is to yielding right through. What splits it is carried by the wall at the corners, (D - sqrt2 s)/2 and
-// what the fillet adds, in a thick boss by the metal round the flats instead: the two are added as one over the squares. Wide
-// flats push with more force for the same pressure, and nearer to the corners; the net section alone would give a power of
-// 1. Share and power were fitted to the rows of narrow (0.634) and wide flats (0.841) and of bosses of 26 and 44 mm, as 0.69
-// and 1.43. A collar carries with the length as it does in the elastic press, to a power of 1.2 after the rows without one. All is scaled to p/(Sy (D/s - 1)) of the first
-// rows: 34 mm on 13.09 mm, flats of 10.05 mm, fillets of 1 mm, collar of 1.5 mm on 14 mm.
+// How near the boss is to yielding right through. What splits it is carried by the wall at the corners, (D - sqrt2 s)/2
+// and what the fillet adds, in a thick boss by the metal round the flats instead: the two are added as one over the
+// squares. Wide flats push with more force for the same pressure, and nearer to the corners; the net section alone would
+// give a power of 1. Share and power were fitted to the rows of narrow (0.634) and wide flats (0.841) and of bosses of
+// 26 and 44 mm, as 0.69 and 1.43. A collar carries with the length as it does in the elastic press, to a power of 1.2
+// after the rows without one. All is scaled to p/(Sy (D/s - 1)) of the first rows: 34 mm on 13.09 mm, flats of 10.05 mm,
+// fillets of 1 mm, collar of 1.5 mm on 14 mm.
 export const WIDTH_POWER = 1.4;
 export const COLLAR_POWER = 1.2;
 export const LOCAL_SHARE = 0.7;
 export const plain = { bossRatio: 34 / 13.0889, flatRatio: 10.0464 / 13.0889, wall: 1.2467, helped: 1.0908 };
 
-// Wide flats and thick bosses reach this ratio before the pressure alone reaches that of collapse; the last row met has 0.683.
+// Wide flats and thick bosses reach this ratio before the pressure alone reaches that of collapse; the last row met has
+// 0.683.
 export const LARGEST_RATIO = 0.685;
 
 // The wall at the corners of a boss so thin that they all but cut it, over half of the across flats.

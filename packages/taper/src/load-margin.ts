@@ -65,14 +65,14 @@ const LEAST_MOMENT_NM = 1e-6;
  * Validity: pressed and tight, elastic, length and width of the flats at hand fit, pressure even at rest, no ends and no
  * fretting. A comparison of joints and preloads; never a verdict by itself and no leave to ride.
  *
- * Accuracy: T0 with friction is 165 Nm where the contact area of the finite-element rows begins to shrink between 150 and
- * 175 Nm, 107 Nm where it does so between 100 and 125; T0 without is 10 to 20 % below. The upper limits, which have f = 1, are
- * within -0.1 to +2.4 % of pressure summed patch by patch over four slanted flats (largest for bending along the diagonal);
- * the pedal force itself, which pushes the square across, takes another F/(2 N): with it they are 0.1 to 5 % too large.
- * Bending alone, that force with it, in three-dimensional contact uses up the mean pressure along the edge at the mouth at
- * 0.93 to 0.98 of the moment of a rigid spindle, the lower the finer the mesh, and runs towards 0.84 to 0.87; at half of it the
- * edge falls 1.31 times as fast as with a rigid spindle, and faster on each finer mesh, so that the lower limit is judgement.
- * Torque and bending at once were not compared with finite elements.
+ * Accuracy: T0 with friction is 165 Nm where the contact area of the finite-element rows begins to shrink between 150
+ * and 175 Nm, 107 Nm where it does so between 100 and 125; T0 without is 10 to 20 % below. The upper limits, which have
+ * f = 1, are within -0.1 to +2.4 % of pressure summed patch by patch over four slanted flats (largest for bending along
+ * the diagonal); the pedal force itself, which pushes the square across, takes another F/(2 N): with it they are 0.1 to
+ * 5 % too large. Bending alone, that force with it, in three-dimensional contact uses up the mean pressure along the
+ * edge at the mouth at 0.93 to 0.98 of the moment of a rigid spindle, the lower the finer the mesh, and runs towards
+ * 0.84 to 0.87; at half of it the edge falls 1.31 times as fast as with a rigid spindle, and faster on each finer mesh,
+ * so that the lower limit is judgement. Torque and bending at once were not compared with finite elements.
  *
  * @param input - `spindle`, `arm` as readings; `axialForceN` 0 to 200000 N; `friction` 0 to 1 at which it was pressed;
  * `load` in N, mm, deg; `squareOrientation`.

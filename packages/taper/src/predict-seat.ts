@@ -18,19 +18,19 @@ import { solveSeat } from './solve-seat.ts';
  * Predicts where a square-taper arm seats, by hand and pressed on, what stops it, and whether that is good enough.
  *
  * @remarks
- * Formula: hand fit at first contact. With across flats A (bore, at its mouth) and S (spindle, at its end) and face angles
- * a and s, the gap per side at depth z is (A - S)/2 - m tan a + z (tan a - tan s); for equal angles, or without chamfers,
- * m = (A - S)/(2 max(tan a, tan s)). With unequal angles the first contact is at one end of the overlap, at the end chamfer
- * of the spindle when the bore is steeper and at the mouth chamfer of the bore when the spindle is, so the chamfer there
- * moves the seat. Pressed = hand fit + travel (see {@link pressFit}); pressed gap = hand gap - travel. A witness mark ends
- * where the edge of the bore stood when pressed, so there hand fit = pressed - travel, the travel taken for the length that
- * bears when pressed. The best way of knowing leads: trial fit (its end gap first), mark, shapes. With
- * `mixWays` several (each gap of a trial fit, a mark without one, the shapes) are put together: nominal = sum of x_i/w_i^2
- * over sum of 1/w_i^2, w the width of the limits; limits = what all of them leave. A way stays out (`ways`) that has no width,
- * that does not meet the best, or that differs from it by more than sqrt(w1^2 + w2^2)/2.
- * End gap = bolt seat - intrusion - m; shoulder gap = min(shoulder, flat length + mouth chamfer) - m.
- * `seats`: both gaps keep 0.5 mm at their lower limits and 0.75 of the shorter usable flat is engaged (judgement, see
- * `seatThresholds`); the smaller gap names what stops the arm.
+ * Formula: hand fit at first contact. With across flats A (bore, at its mouth) and S (spindle, at its end) and face
+ * angles a and s, the gap per side at depth z is (A - S)/2 - m tan a + z (tan a - tan s); for equal angles, or without
+ * chamfers, m = (A - S)/(2 max(tan a, tan s)). With unequal angles the first contact is at one end of the overlap, at
+ * the end chamfer of the spindle when the bore is steeper and at the mouth chamfer of the bore when the spindle is, so
+ * the chamfer there moves the seat. Pressed = hand fit + travel (see {@link pressFit}); pressed gap = hand gap - travel.
+ * A witness mark ends where the edge of the bore stood when pressed, so there hand fit = pressed - travel, the travel
+ * taken for the length that bears when pressed. The best way of knowing leads: trial fit (its end gap first), mark,
+ * shapes. With `mixWays` several (each gap of a trial fit, a mark without one, the shapes) are put together: nominal =
+ * sum of x_i/w_i^2 over sum of 1/w_i^2, w the width of the limits; limits = what all of them leave. A way stays out
+ * (`ways`) that has no width, that does not meet the best, or that differs from it by more than sqrt(w1^2 + w2^2)/2. End
+ * gap = bolt seat - intrusion - m; shoulder gap = min(shoulder, flat length + mouth chamfer) - m. `seats`: both gaps
+ * keep 0.5 mm at their lower limits and 0.75 of the shorter usable flat is engaged (judgement, see `seatThresholds`);
+ * the smaller gap names what stops the arm.
  *
  * Validity: any geometry inside the domain. A negative pressed gap means that the arm is stopped that much before. Travel
  * without bound (bore fully plastic, nothing engaged) is taken up to the nearest stop, with a finding. Without `pressing`
@@ -59,7 +59,8 @@ import { solveSeat } from './solve-seat.ts';
  * [seat.handFit.mouthFromEndMm.nominal.toFixed(2), seat.pressed.endGapMm.lower.toFixed(1), seat.verdict];
  * // => ['13.89', '2.5', 'seats']
  * ```
- * @see Sources `jcgm-100` (weighted mean and difference of independent readings), `fe-square-taper` and, for the gaps, `forum-mixed-signs` and `taper-fr-workshop-wiki`.
+ * @see Sources `jcgm-100` (weighted mean and difference of independent readings), `fe-square-taper` and, for the gaps,
+ * `forum-mixed-signs` and `taper-fr-workshop-wiki`.
  */
 export function predictSeat(
   input: PredictSeatInput & { spindle: SpindleShape<Measurand>; arm: ArmShape<Measurand> },

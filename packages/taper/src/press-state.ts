@@ -9,10 +9,11 @@ import type { Material } from './shapes.ts';
 /**
  * Gathers what the press depends on at the corner where the travel is extreme.
  *
- * The travel grows with the force, the across flats, the angle mismatch and (ring) the arm's Poisson's ratio; it falls with
- * the bore's angle over the spindle's (at the mouth no collar helps), friction, angle, engaged length, flat width, collar, boss, fillet, moduli and yield strength. Each is taken at its own
- * bound, so the travel found encloses that of every combination, at the price of some width. With the mouth where the arm
- * already is pressed to, the length that bears has grown and the collar has shrunk, and neither changes any further.
+ * The travel grows with the force, the across flats, the angle mismatch and (ring) the arm's Poisson's ratio; it falls
+ * with the bore's angle over the spindle's (at the mouth no collar helps), friction, angle, engaged length, flat width,
+ * collar, boss, fillet, moduli and yield strength. Each is taken at its own bound, so the travel found encloses that of
+ * every combination, at the price of some width. With the mouth where the arm already is pressed to, the length that
+ * bears has grown and the collar has shrunk, and neither changes any further.
  * @internal
  */
 export function pressStateAt(

@@ -75,7 +75,6 @@ export const stopFromEndAt = ({ spindle, arm }: Joint, corner: Corner): number =
 export const boltFaceAt = ({ arm }: Joint, corner: Corner): number =>
   corner(arm.boltSeatFromMouthMm) - corner(arm.seatIntrusionMm, false);
 
-/** Both gaps with the mouth at a position. @internal */
 /** Across flats of the spindle in the middle of the contact zone. @internal */
 export const middleAcrossFlatsAt = ({ spindle, arm }: Joint, mouthMm: Limits, corner: Corner): number => {
   const outerEnd = Math.max(corner(spindle.endChamferMm), corner(mouthMm) - corner(arm.boreLengthMm, false));

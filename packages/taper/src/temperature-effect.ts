@@ -41,9 +41,9 @@ export const thermalExpansion: Readonly<Record<'arm' | 'spindle', Datum>> = {
  *
  * Accuracy: expansions to about 5 %, from memory; the interference as good as the travel (see {@link pressFit}).
  *
- * @param input - `acrossFlatsMm` 1 to 60 mm; `faceAngleDeg` 0.2 to 10 deg; `travelMm` of the press 0 to 50 mm; `armRiseKelvin`
- * and `spindleRiseKelvin` -100 to 300 K since the press; `armExpansionPerKelvin` and `spindleExpansionPerKelvin` 0 to
- * 0.0001, default `thermalExpansion`.
+ * @param input - `acrossFlatsMm` 1 to 60 mm; `faceAngleDeg` 0.2 to 10 deg; `travelMm` of the press 0 to 50 mm;
+ * `armRiseKelvin` and `spindleRiseKelvin` -100 to 300 K since the press; `armExpansionPerKelvin` and
+ * `spindleExpansionPerKelvin` 0 to 0.0001, default `thermalExpansion`.
  * @returns Lengths in mm, positive where the fit loosens.
  * @throws {@link DomainError} for unknown keys and values outside those ranges.
  * @example

@@ -70,8 +70,9 @@ export function yieldOf(
  * Accuracy: printed VDI 2230 preloads for fine threads within 0.3 %, torques within 1.2 % (they are rounded to whole
  * numbers).
  *
- * @param input - `thread`; `propertyClass`: id such as `8.8`, a record of `propertyClass`, or a yield strength in MPa; `threadFriction`,
- * `bearingFriction` (default: as the thread) above 0 to 1; `bearing` in mm; `utilisation` (default 0.9); `torsion`.
+ * @param input - `thread`; `propertyClass`: id such as `8.8`, a record of `propertyClass`, or a yield strength in MPa;
+ * `threadFriction`, `bearingFriction` (default: as the thread) above 0 to 1; `bearing` in mm; `utilisation` (default
+ * 0.9); `torsion`.
  * @returns Preload in N, torque in Nm, stresses in MPa, all above 0.
  * @throws {@link DomainError} for friction or utilisation outside the domain, an unknown class, a thread whose
  * sizes contradict each other, or unknown keys.

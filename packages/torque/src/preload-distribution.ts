@@ -100,14 +100,17 @@ const QUANTILES = [0.025, 0.05, 0.5, 0.95, 0.975];
  * With a `propertyClass` each draw is set against its yield strength: equivalent stress of pull and twist as in
  * `preloadRange`.
  *
- * Validity: that of `preloadRange`. The strength is a minimum, so the chance of yielding is an upper one. An even spread over a friction class is an assumption, not a measurement: the tails
- * say no more than that. Where a bolt may break, decide by the worst case.
+ * Validity: that of `preloadRange`. The strength is a minimum, so the chance of yielding is an upper one. An even spread
+ * over a friction class is an assumption, not a measurement: the tails say no more than that. Where a bolt may break,
+ * decide by the worst case.
  *
  * Accuracy: the standard error of a probability is sqrt(p (1 - p)/samples), 0.5 % of 1 at p = 0.5 and 10 000 samples. The
  * same seed gives the same samples on every machine, to the rounding of its exp and sqrt.
  *
- * @param input - That of `preloadRange`, with `samples` (100 to 1 000 000), `seed` (whole), `correlation`, `belowN` in N, `keepSamples`.
- * @returns Mean, deviation and quantiles in N, probabilities from 0 to 1 (that of yielding where a strength is given), the worst case in N, findings.
+ * @param input - That of `preloadRange`, with `samples` (100 to 1 000 000), `seed` (whole), `correlation`, `belowN` in
+ * N, `keepSamples`.
+ * @returns Mean, deviation and quantiles in N, probabilities from 0 to 1 (that of yielding where a strength is given),
+ * the worst case in N, findings.
  * @throws {@link DomainError} as `preloadRange`, and for samples, seed or correlation outside their domain.
  * @example
  * ```ts

@@ -24,7 +24,8 @@ export interface PreloadFromTorque extends JointTorques {
  * Gives the preload that a tightening torque makes, at one exact friction.
  *
  * @remarks
- * Formula: F = (T - prevailing torque)/(lever arm), 0 where the prevailing torque takes all; the lever arm being that of `torqueFromPreload` for the same `method`.
+ * Formula: F = (T - prevailing torque)/(lever arm), 0 where the prevailing torque takes all; the lever arm being that of
+ * `torqueFromPreload` for the same `method`.
  *
  * Validity: T at least 0, friction above 0 to 1. What a wrench makes of a real joint is a range: use `preloadRange`.
  *

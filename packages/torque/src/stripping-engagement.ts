@@ -56,8 +56,8 @@ const limitFields = (part: unknown): FieldSpecs =>
  * of the bolt: (pi/P) K [P/2 + tan 30 (e - K)]; K largest minor diameter of the hole, e smallest pitch diameter of the
  * bolt.
  *
- * Validity: the part named is the weaker one (`firstToFail` compares both) and every turn carries alike; the first turn and a chamfer do not, so
- * leave a turn. Worn or once stripped threads carry less than any number here.
+ * Validity: the part named is the weaker one (`firstToFail` compares both) and every turn carries alike; the first turn
+ * and a chamfer do not, so leave a turn. Worn or once stripped threads carry less than any number here.
  *
  * Accuracy: a handbook example within 0.3 %. Without the two limit diameters basic sizes are taken (Ds = d, E = d2); for
  * that example the area then comes out 11 % too large, on the unsafe side.

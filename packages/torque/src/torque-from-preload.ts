@@ -38,8 +38,9 @@ export interface TorqueFromPreload extends JointTorques {
  * diameter of 1.5 holes. On a 12.7 mm square even wear instead of even pressure would give 0.8 % (face of 18 mm) to 3.1 %
  * (26 mm) less radius.
  *
- * @param input - `preloadN` at least 0 in N; `thread`; `threadFriction`, `bearingFriction` above 0 to 1; `bearing` in mm;
- * `method`; `prevailingTorqueNm` at least 0 in Nm (default 0). With `method: 'nut-factor'` a `nutFactor` may stand in place of frictions and bearing.
+ * @param input - `preloadN` at least 0 in N; `thread`; `threadFriction`, `bearingFriction` above 0 to 1; `bearing` in
+ * mm; `method`; `prevailingTorqueNm` at least 0 in Nm (default 0). With `method: 'nut-factor'` a `nutFactor` may stand
+ * in place of frictions and bearing.
  * @returns Torques in Nm (loosening: below 0 when it unwinds by itself), nut factor, parts of the torque, findings.
  * @throws {@link DomainError} for a negative preload, friction outside the domain, a face that its hole leaves nothing
  * of, a thread whose sizes contradict each other, or unknown keys.

@@ -21,7 +21,8 @@ const fields: FieldSpecs = {
  * Accuracy: a few roundings; agrees with the printed areas of the coarse and fine series to half a unit of their last
  * place (1/2-20 is printed cut off, not rounded).
  *
- * @param input - `nominalDiameterIn` from 0.005 to 40 in; `threadsPerInch` from 0.05 to 2500; `hand`: `right` (default) or `left`.
+ * @param input - `nominalDiameterIn` from 0.005 to 40 in; `threadsPerInch` from 0.05 to 2500; `hand`: `right` (default)
+ * or `left`.
  * @returns The thread: lengths in mm, area in mm2, angle in degrees. The designation has no series letters: they come
  * from a table, see `threadFor`.
  * @throws {@link DomainError} for sizes outside the domain, a pitch above half the diameter, or unknown keys.

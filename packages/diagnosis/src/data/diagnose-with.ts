@@ -24,7 +24,8 @@ const WORDS = Object.keys(SCALE) as FrequencyWord[];
  * @param input - `input`, a case as `diagnose` takes it; `likelihoods`, a word of the scale by id of a record that
  * `listLikelihoods` gives for the joint.
  * @returns The diagnosis that these likelihoods lead to.
- * @throws {@link DomainError} as `diagnose`; also for an id that is no record of the joint and a word that is not of the scale.
+ * @throws {@link DomainError} as `diagnose`; also for an id that is no record of the joint and a word that is not of the
+ * scale.
  * @example
  * ```ts
  * import { diagnose } from '@spindlewright/diagnosis';

@@ -39,7 +39,8 @@ export interface ReadingRuleRecord {
  * Formula: L(reading | outcome) = share of the reading's distribution inside the band / width of the band, in all but a
  * `never-say-never` share of the cases, in which the reading is a slip of any size.
  *
- * Validity: a reading without a record says nothing at that joint. Bands may overlap; an outcome without a band (no bolt, no torque) is left to the slips.
+ * Validity: a reading without a record says nothing at that joint. Bands may overlap; an outcome without a band (no
+ * bolt, no torque) is left to the slips.
  *
  * Accuracy: judgement; edges are soft by the uncertainty of the reading.
  *

@@ -71,11 +71,12 @@ export interface CotterWedge {
  * Works out what a cotter pressed into an arm holds: its wedge force, whether it holds itself, and the torque it bears.
  *
  * @remarks
- * Formula: wedge with friction on flat (m) and back (mb), a angle of the flat: P = N (sin a + m cos a) + mb N (cos a - m sin
- * a); release R = N (m cos a - sin a) + mb N (cos a + m sin a). Even pressure N/(l w) under a torque turns into a linear
- * one: first lifting at N l/6, rocking at N l/2. Shear T/(r l w), as a key. Same way round: both flats turn their arms the
- * same way, so that they end up 2 a out of line. A cotter that moves by x wedges the flat away by x tan a: play takes 1/tan a of
- * travel a mm, and a joint of stiffness k across it is pressed with k tan a (tan(a + atan m) + mb) a mm of travel.
+ * Formula: wedge with friction on flat (m) and back (mb), a angle of the flat: P = N (sin a + m cos a) + mb N (cos a - m
+ * sin a); release R = N (m cos a - sin a) + mb N (cos a + m sin a). Even pressure N/(l w) under a torque turns into a
+ * linear one: first lifting at N l/6, rocking at N l/2. Shear T/(r l w), as a key. Same way round: both flats turn their
+ * arms the same way, so that they end up 2 a out of line. A cotter that moves by x wedges the flat away by x tan a: play
+ * takes 1/tan a of travel a mm, and a joint of stiffness k across it is pressed with k tan a (tan(a + atan m) + mb) a mm
+ * of travel.
  *
  * Validity: flats that bear all over; a filed or worn cotter bears at one end and holds less. The angle differs from
  * cotter to cotter: read it, no published one was found.

@@ -72,11 +72,13 @@ export interface SplinePress {
  * spline: T = p h L z r share, the usual handbook form. With the gap g that the fit by hand leaves at the stop and the force
  * F0 that closes it: stiffness F0/g, travel g min(1, F/F0), interference 2 travel tan a on each spline.
  *
- * Validity: straight flanks, force shared evenly, and growing evenly with the travel. Without a gap at the stop, or with less,
- * the arm is there before its splines press: no press, finding `stop-before-press`. The force to the stop depends on how deep the
- * arm was coined and has to be measured or given by the maker. A force that does not reach the stop is the finding `not-home`.
+ * Validity: straight flanks, force shared evenly, and growing evenly with the travel. Without a gap at the stop, or with
+ * less, the arm is there before its splines press: no press, finding `stop-before-press`. The force to the stop depends
+ * on how deep the arm was coined and has to be measured or given by the maker. A force that does not reach the stop is
+ * the finding `not-home`.
  *
- * Accuracy: a model: no measured ten-spline press was found, and that force and travel grow evenly is taken. Bounds are exact for independent readings.
+ * Accuracy: a model: no measured ten-spline press was found, and that force and travel grow evenly is taken. Bounds are
+ * exact for independent readings.
  *
  * @param input - See {@link SplinePressInput}; each a number, limits or a value with uncertainty, `splineCount` a number.
  * @returns Forces in N, travel in mm, stiffness in N/mm, pressure in MPa, torque in Nm as limits; whether it is home and
