@@ -59,17 +59,11 @@ export function gapWords(value: Limits | null): string {
   if (value === null) return 'not known';
   const side = (gap: number, round: (x: number) => number): string => {
     const rounded = outward(gap, 1, round);
-    return rounded < 0 ? `${plain(-rounded, 1)} mm short` : `${plain(rounded, 1)} mm`;
+    return rounded < 0 ? `${plain(-rounded, 1)} short` : plain(rounded, 1);
   };
   const nominal = value.nominal > 0 ? `${plain(value.nominal, 1)} mm` : `none, ${plain(-value.nominal, 1)} mm short`;
   if (value.lower === value.upper) return nominal;
-  // Both ends on one side need no words for the side.
-  if (value.lower >= 0 === value.upper >= 0) {
-    const [near, far] = value.lower >= 0 ? [value.lower, value.upper] : [-value.upper, -value.lower];
-    const bounds = `${plain(outward(near, 1, Math.floor), 1)} to ${plain(outward(far, 1, Math.ceil), 1)}`;
-    return `${nominal} (${value.lower >= 0 ? bounds : `${bounds} mm short`})`;
-  }
-  return `${nominal} (from ${side(value.lower, Math.floor)} to ${side(value.upper, Math.ceil)} free)`;
+  return `${nominal} (${side(value.lower, Math.floor)} to ${side(value.upper, Math.ceil)})`;
 }
 
 /** A share with its limits: `51 % (13 to 100)`. @internal */

@@ -29,7 +29,7 @@ export function seatFindings(input: {
   trialFit: { endGapMm?: Measurand; shoulderGapMm?: Measurand } | undefined;
   solved: SolvedSeat;
   strained: SeatMix['strained'];
-  judged: Pick<SeatPrediction, 'verdict' | 'worstVerdicts' | 'sensitivity' | 'basis' | 'ways'>;
+  judged: Pick<SeatPrediction, 'verdict' | 'worstVerdicts' | 'sensitivity' | 'basis'>;
 }): Finding[] {
   const { known, solved, judged } = input;
   const findings: Finding[] = [];
@@ -45,8 +45,6 @@ export function seatFindings(input: {
       say('mark-covers-flat', mark.nominal >= spindle.flatLengthMm.nominal ? 'stop' : 'caution');
     }
   }
-  if (judged.ways.length > 1 && spindle !== undefined)
-    say('ways-mixed', 'note', { ways: judged.ways.map((way) => WAY_NAMES[way]).join(', ') });
   if (input.strained !== null) {
     const { best, bestMm, way, wayMm } = input.strained;
     const values = { first: WAY_NAMES[best], firstMm: bestMm.nominal, second: WAY_NAMES[way], secondMm: wayMm.nominal };

@@ -17,8 +17,6 @@ export const seatMessages = {
     'No pressing force is given: the verdict is that of the hand fit, before the bolt is tightened.',
   'reading-taken-as-exact':
     'The reading {path} is a plain number and taken as exact; a depth rod reads to about 0.1 mm, so give it with its uncertainty.',
-  'ways-mixed':
-    'The place is put together from {ways}: each counts by the inverse square of its width, and the limits are what all of them leave.',
   'ways-strained':
     'The {second} puts the mouth of the arm {secondMm} mm from the spindle end, the {first} {firstMm} mm; their limits meet, but that is more than their errors together should make, so that they were not put together. Measure both again.',
   'readings-disagree':
