@@ -356,9 +356,11 @@ function tellAnew(state: State, units: BenchContext['units'], pairs: readonly Pa
   };
 }
 
-/** Readings of a trial fit go on to the sheet. */
-function jobSearch({ way, endGap = '', shoulderGap = '' }: State): string {
-  return way === 'trial' ? `?${new URLSearchParams({ from: 'empty', endGap, shoulderGap })}` : '?from=empty';
+/** Readings of a trial fit go on to the sheet, gaps of the example do not: a sheet shows them as read. */
+function jobSearch(state: State): string {
+  const read = (key: 'endGap' | 'shoulderGap'): string => (state[key] === defaults[key] ? '' : (state[key] ?? ''));
+  const gaps = state.way === 'trial' ? { endGap: read('endGap'), shoulderGap: read('shoulderGap') } : {};
+  return `?${new URLSearchParams({ from: 'empty', ...gaps })}`;
 }
 
 interface Weighed {

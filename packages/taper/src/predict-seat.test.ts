@@ -362,6 +362,8 @@ describe('several ways of knowing one place', () => {
     ]);
     const input = { spindle, arm: loose(14.2, 0.4), trialFit: { endGapMm: gap(3, 0.3) } };
     const alone = predictSeat(input);
+    const strained = predictSeat({ ...input, arm: loose(14.6, 0.4) });
+    expect(codes(strained)).not.toContain('ways-strained');
     expect(alone.ways).toEqual(['end-gap']);
     expect(alone.handFit.endGapMm).toEqual(gap(3, 0.3));
     expect(predictSeat({ ...input, mixWays: false })).toEqual(alone);

@@ -143,7 +143,8 @@ export function mixOf(known: KnownSeat, all: boolean): SeatMix | undefined {
   const taken = take(mouth);
   return {
     names: names.filter((_, place) => (taken.shares[place] ?? 0) > 0),
-    strained: firstStrained(names, mouth),
+    // Unasked, the shapes may be those of a published set, which no second reading mends.
+    strained: all ? firstStrained(names, mouth) : null,
     mouth: taken,
     endGap: take(endGap),
     shoulderGap: take(shoulderGap),
