@@ -3,7 +3,7 @@
 import type { ReliabilityRow } from '../tests/properties/interfaces/scores.ts';
 
 /** One series of the plot. */
-export interface Series {
+interface Series {
   label: string;
   rows: readonly ReliabilityRow[];
 }

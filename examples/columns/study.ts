@@ -7,7 +7,7 @@ import { screenSeats, seatDistribution } from '@spindlewright/taper';
 import { parse } from 'csv-parse/sync';
 import { provenance } from 'spindlewright';
 
-export const SEED = 7;
+const SEED = 7;
 export const PLUS_MINUS_MM = 0.02;
 
 /** Invented, as is the batch: a spindle end of about the sizes that are published, and a bolt tightened by feel. */

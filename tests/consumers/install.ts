@@ -8,7 +8,7 @@ import { packages } from '../../scripts/package-shape.mjs';
 import { root } from '../workspace.ts';
 
 /** What scripts/pack.mjs says about one tarball. */
-export interface Packed {
+interface Packed {
   tarball: string;
   size: number;
   unpackedSize: number;

@@ -1,7 +1,7 @@
 // Reads a `/** ... */` block into its summary and its tags, in the order in which they stand.
 
 /** A block tag with its text; line breaks kept. */
-export interface DocTag {
+interface DocTag {
   name: string;
   text: string;
 }

@@ -10,7 +10,7 @@ const NUMERIC_TYPES = new Set(['Limits', 'LimitsInput', 'Measurand', 'LimitsSpel
 const NUMERIC_ARRAYS = /^(Float(32|64)|Uint(8|16|32)|Int(8|16|32))Array$/;
 
 /** One entry to check: its source and the names under which its package is imported. */
-export interface CheckedEntry {
+interface CheckedEntry {
   source: string;
   packageName: string;
 }

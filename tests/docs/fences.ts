@@ -1,7 +1,7 @@
 // Fenced code blocks of a Markdown text.
 
 /** One fence. */
-export interface Fence {
+interface Fence {
   language: string;
   code: string;
   /** Line of the first line of code, counted from 1 in the text that was searched. */

@@ -3,7 +3,7 @@ import ts from 'typescript';
 import { root } from '../workspace.ts';
 
 /** Compiler options of the whole tree. */
-export function compilerOptions(): ts.CompilerOptions {
+function compilerOptions(): ts.CompilerOptions {
   const path = `${root}/tsconfig.json`;
   const { config, error } = ts.readConfigFile(path, ts.sys.readFile);
   if (error) throw new Error(ts.flattenDiagnosticMessageText(error.messageText, '\n'));

@@ -9,7 +9,7 @@ const PER = `${UNITS}|Inch|Turn|Cycle|Kelvin|Minute`;
 const WITH_UNIT = new RegExp(`[a-z0-9](${UNITS})(Per(${PER}))?$|Per(${PER})$`);
 
 /** Names that carry no unit because the quantity has none, or because its unit stands in a field beside it. */
-export const DIMENSIONLESS: Readonly<Record<string, string>> = {
+const DIMENSIONLESS: Readonly<Record<string, string>> = {
   value: 'its unit stands in the field `unit` beside it',
   lower: 'in the unit of the field that holds the limits',
   nominal: 'in the unit of the field that holds the limits',

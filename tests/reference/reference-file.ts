@@ -15,7 +15,7 @@ const tolerance = z.strictObject({
 });
 
 /** Where expected values may come from; `erratum` rows are printed values known to be wrong, which must NOT be met. */
-export const originKinds = [
+const originKinds = [
   ...(['standard', 'handbook', 'finite-elements', 'other-tool', 'closed-form', 'measurement', 'erratum'] as const),
 ] as const;
 
@@ -71,7 +71,7 @@ export const referenceFile = z
 export type ReferenceFile = z.infer<typeof referenceFile>;
 
 /** How far ours may lie from the expected value: the larger of the absolute and the relative bound, never their sum. */
-export const allowance = (expected: number, bound: { rtol: number; atol: number }): number =>
+const allowance = (expected: number, bound: { rtol: number; atol: number }): number =>
   Math.max(bound.atol, bound.rtol * Math.abs(expected));
 
 const isWithin = (ours: number, expected: number, bound: { rtol: number; atol: number }): boolean =>

@@ -3,7 +3,7 @@ import ts from 'typescript';
 import { nodesOf } from './source-rules.ts';
 
 /** Codes raised, and the places whose code cannot be told from the source text. */
-export interface RaisedCodes {
+interface RaisedCodes {
   codes: Set<string>;
   unclear: string[];
 }

@@ -68,8 +68,8 @@ export function describePreloadRange(picture: PreloadRangePicture): string {
 /** Whether forces are said in kilonewtons. @internal */
 export const inKilonewtons = (picture: PreloadRangePicture): boolean => hardLimits(picture.preloadN).upper >= 2000;
 
-/** A force in the unit of the picture. @internal */
-export const forceWords = (picture: PreloadRangePicture, forceN: number, wording: Wording): string =>
+/** A force in the unit of the picture. */
+const forceWords = (picture: PreloadRangePicture, forceN: number, wording: Wording): string =>
   inKilonewtons(picture)
     ? wording.say('unit-kn', { value: wording.number(forceN / 1000, 1) })
     : wording.say('unit-n', { value: wording.number(forceN, 0) });

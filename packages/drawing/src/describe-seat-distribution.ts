@@ -20,8 +20,8 @@ export interface SeatDistributionPicture extends PictureFrame {
   roomMm?: number;
 }
 
-/** Room to keep when none is named, mm: what the verdict of a seat asks for (judgement). @internal */
-export const DEFAULT_ROOM_MM = 0.5;
+/** Room to keep when none is named, mm: what the verdict of a seat asks for (judgement). */
+const DEFAULT_ROOM_MM = 0.5;
 
 const gap: FieldSpec = {
   type: 'object',

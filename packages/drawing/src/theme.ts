@@ -19,8 +19,8 @@ const PALETTE = {
   caution: ['#775300', '#efc06a'],
 } as const;
 
-/** A role in the palette. @internal */
-export type Tone = keyof typeof PALETTE;
+/** A role in the palette. */
+type Tone = keyof typeof PALETTE;
 
 const variables = (value: (light: string, dark: string) => string): string =>
   Object.entries(PALETTE)

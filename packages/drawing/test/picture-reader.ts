@@ -1,7 +1,7 @@
 import { allElements, readXml, type XmlElement } from './read-xml.ts';
 
 /** The parts of a picture that tests measure. */
-export interface ReadPicture {
+interface ReadPicture {
   root: XmlElement;
   elements: XmlElement[];
   /** Pixels a millimetre of a view. */

@@ -3,7 +3,7 @@ import type { PictureArm, PictureSpindle, SeatPicture } from '../src/seat-pictur
 const about = (nominal: number, spread: number) => ({ lower: nominal - spread, nominal, upper: nominal + spread });
 
 /** Invented spindle. */
-export const spindle: PictureSpindle = {
+const spindle: PictureSpindle = {
   acrossFlatsAtEndMm: about(12.63, 0.02),
   faceAngleDeg: 2,
   flatLengthMm: 16,
@@ -13,7 +13,7 @@ export const spindle: PictureSpindle = {
 };
 
 /** Invented arm. */
-export const arm: PictureArm = {
+const arm: PictureArm = {
   acrossFlatsAtMouthMm: about(13.58, 0.02),
   faceAngleDeg: 2,
   boreLengthMm: 15,

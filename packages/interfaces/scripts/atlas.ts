@@ -10,12 +10,12 @@ import type { RawData } from './raw-data.ts';
 
 type FieldType = 'string' | 'number' | 'integer' | 'boolean';
 /** A cell; `null` is an empty one. */
-export type AtlasCell = string | number | boolean | null;
+type AtlasCell = string | number | boolean | null;
 /** One row; the first column of its table is its stable id. */
-export type AtlasRow = Record<string, AtlasCell>;
+type AtlasRow = Record<string, AtlasCell>;
 
 /** A table of the atlas. */
-export interface AtlasTable {
+interface AtlasTable {
   name: string;
   description: string;
   /** Column -> type and meaning, in the order of the file. */

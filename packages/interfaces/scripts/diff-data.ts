@@ -6,10 +6,10 @@ export interface Atlas {
   [table: string]: string | readonly Readonly<Record<string, unknown>>[];
 }
 
-export type Step = 'none' | 'patch' | 'minor' | 'major';
+type Step = 'none' | 'patch' | 'minor' | 'major';
 
 /** One difference. */
-export interface Change {
+interface Change {
   table: string;
   row: string;
   kind: 'added' | 'removed' | 'changed';
@@ -21,7 +21,7 @@ export interface Change {
 }
 
 /** All differences between two editions, in the order of the tables. */
-export interface AtlasDiff {
+interface AtlasDiff {
   from: string;
   to: string;
   step: Step;

@@ -71,7 +71,7 @@ export function interfaceFiles(): Map<string, string> {
 }
 
 /** Name by which a record is imported: its id in camel case. */
-export const nameOf = (id: string): string => id.replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase());
+const nameOf = (id: string): string => id.replace(/-(\w)/g, (_, letter: string) => letter.toUpperCase());
 
 const literal = (value: unknown): string => JSON.stringify(value, null, 2);
 const json = (value: unknown): string => `${literal(value)}\n`;

@@ -8,7 +8,7 @@ import { numberedTrees } from './atlas.ts';
 import type { RawData } from './raw-data.ts';
 
 /** A place in the data where a rule is broken. */
-export interface Fault {
+interface Fault {
   linter: string;
   /** Row id, or record and path. */
   place: string;
@@ -16,7 +16,7 @@ export interface Fault {
 }
 
 /** A rule of the data. */
-export interface Linter {
+interface Linter {
   id: string;
   /** What it asks for. */
   rule: string;
@@ -313,11 +313,7 @@ const innerBelowOuter: Linter = {
 const MM_PER_INCH = 25.4;
 
 /** Derived sizes of a thread by ISO 68-1 and 898-1, or ASME B1.1 for inch threads. */
-export function threadSizes({
-  nominalDiameterMm,
-  pitchMm,
-  threadsPerInch,
-}: ThreadRecord): Record<string, number> | undefined {
+function threadSizes({ nominalDiameterMm, pitchMm, threadsPerInch }: ThreadRecord): Record<string, number> | undefined {
   const d = nominalDiameterMm.value;
   const p = threadsPerInch === undefined ? pitchMm?.value : MM_PER_INCH / threadsPerInch.value;
   if (p === undefined) return undefined;

@@ -12,14 +12,14 @@ import {
   soundWays,
 } from './square-hypotheses.ts';
 
-/** A careful reading that could be taken next, with the chance of naming the right square after it. @internal */
-export interface NextReading {
+/** A careful reading that could be taken next, with the chance of naming the right square after it. */
+interface NextReading {
   reading: 'across-flats' | 'flat-length';
   expectedProbability: number;
 }
 
-/** What a careful reading is good for. @internal */
-export interface CarefulReadings {
+/** What a careful reading is good for. */
+interface CarefulReadings {
   /** Plane of a reading across flats. */
   at: Reading;
   /** Standard uncertainty of the size across flats, in mm. */
@@ -28,8 +28,8 @@ export interface CarefulReadings {
   lengthMm: number;
 }
 
-/** The careful readings of a spindle. @internal */
-export function carefulSpindleReadings(): CarefulReadings {
+/** The careful readings of a spindle. */
+function carefulSpindleReadings(): CarefulReadings {
   const { acrossFlatsAtMm, acrossFlatsMm, planeMm, flatLengthMm } = identificationData.nextReading;
   return {
     at: { value: acrossFlatsAtMm.value, uncertainty: planeMm.value },

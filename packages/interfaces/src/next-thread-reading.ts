@@ -13,8 +13,8 @@ import {
   threadJoint,
 } from './thread-likelihood.ts';
 
-/** A reading that could be taken next, with the chance of naming the right thread after it. @internal */
-export interface NextThreadReading {
+/** A reading that could be taken next, with the chance of naming the right thread after it. */
+interface NextThreadReading {
   reading: 'diameter' | 'pitch' | 'hand';
   expectedProbability: number;
 }

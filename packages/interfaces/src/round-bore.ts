@@ -5,8 +5,8 @@ import type { InterfaceRecord } from './record.ts';
 import type { SpindleCandidate } from './square-candidates.ts';
 import { type Spread, UNLISTED } from './square-hypotheses.ts';
 
-/** One way in which a round bore could be made; without a diameter it could have any. @internal */
-export interface RoundHypothesis {
+/** One way in which a round bore could be made; without a diameter it could have any. */
+interface RoundHypothesis {
   id: string;
   set: string;
   prior: number;

@@ -1,7 +1,7 @@
 import { identificationData } from './identification.generated.ts';
 
-/** Largest and smallest diameter of a part, in mm. @internal */
-export interface DiameterLimits {
+/** Largest and smallest diameter of a part, in mm. */
+interface DiameterLimits {
   lower: number;
   upper: number;
 }

@@ -110,8 +110,8 @@ function describeFields(fields: FieldSpecs): string {
   return known.length === 0 ? 'an object without keys' : `an object with ${known.join(', ')}`;
 }
 
-/** Says in words what a field may hold. @internal */
-export function describeSpec(spec: FieldSpec): string {
+/** Says in words what a field may hold. */
+function describeSpec(spec: FieldSpec): string {
   switch (spec.type) {
     case 'object':
       return describeFields(spec.fields);

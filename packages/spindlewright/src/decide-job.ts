@@ -23,7 +23,7 @@ export interface JobDecision {
 }
 
 /** What a job knows when it is decided. */
-export interface Known {
+interface Known {
   job: Job;
   diagnosis: DiagnosisPart | undefined;
   seat: SeatDecision | undefined;

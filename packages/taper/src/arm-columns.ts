@@ -34,8 +34,8 @@ export interface ArmColumns {
   boreCornerRadiusMm?: ArmColumn;
 }
 
-/** What a row is before it is judged. @internal */
-export type RowState = 'known' | 'unknown' | 'refused';
+/** What a row is before it is judged. */
+type RowState = 'known' | 'unknown' | 'refused';
 
 /** One column on its way into a row. */
 interface Reader {
@@ -50,8 +50,8 @@ interface Reader {
   into: Float64Array;
 }
 
-/** Columns of many arms, to be read row by row into one and the same place. @internal */
-export interface ArmReader {
+/** Columns of many arms, to be read row by row into one and the same place. */
+interface ArmReader {
   rows: number;
   row: ArmRow;
   /** Fills the row and tells whether it can be judged. */

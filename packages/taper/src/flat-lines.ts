@@ -1,7 +1,7 @@
 import type { Limits } from '@spindlewright/quantity';
 
-/** A reading with its hard bounds. @internal */
-export interface BoundedReading {
+/** A reading with its hard bounds. */
+interface BoundedReading {
   acrossFlatsMm: Limits;
   atMm: Limits;
 }

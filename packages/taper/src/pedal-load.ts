@@ -108,9 +108,9 @@ export function legLoad(
  *
  * A spindle that bends and shears in its bore leaves more to the mouth. Least: the rigid spindle. Middle: where the
  * finite-element meshes run to at the load that uses the edge up, 1.15 to 1.19. Most: judgement above the 1.31 that the
- * finest mesh has at small loads, which still grows with the mesh. Made by `bending.py`. @internal
+ * finest mesh has at small loads, which still grows with the mesh. Made by `bending.py`.
  */
-export const bendingAtMouth: Limits = { lower: 1, nominal: 1.17, upper: 1.35 };
+const bendingAtMouth: Limits = { lower: 1, nominal: 1.17, upper: 1.35 };
 
 /**
  * Share of the bending moment that unloads the mouth at which contact begins to open in places: judgement. In the rows one

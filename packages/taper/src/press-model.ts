@@ -43,14 +43,14 @@ export interface PressState {
   arm: Required<Material>;
 }
 
-/** Compliance factors of both parts. @internal */
-export interface ComplianceFactors {
+/** Compliance factors of both parts. */
+interface ComplianceFactors {
   armFactor: number;
   spindleFactor: number;
 }
 
-/** Travel with equal angles. @internal */
-export interface ModelTravel {
+/** Travel with equal angles. */
+interface ModelTravel {
   /** False when the bore gives way without bound; the travel is then the largest for which the model has an answer. */
   bounded: boolean;
   nominalMm: number;
@@ -79,8 +79,8 @@ export interface PressPlace {
   corner: Corner;
 }
 
-/** What a difference of the face angles makes of the travel. @internal */
-export interface AngleEffect {
+/** What a difference of the face angles makes of the travel. */
+interface AngleEffect {
   /** What it adds to the travel. */
   closingMm: number;
   /** Slope of the face that the end in contact rides on, over that of the spindle. */
@@ -90,8 +90,8 @@ export interface AngleEffect {
 /** Finds what a difference of the face angles does, from the stiffness of the press without collar. @internal */
 export type AngleModel = (state: PressState, place: PressPlace, stiffnessNPerMm: number) => AngleEffect;
 
-/** What the press comes to before yield is reckoned with. @internal */
-export interface ElasticPress {
+/** What the press comes to before yield is reckoned with. */
+interface ElasticPress {
   pressureMPa: number;
   stiffnessNPerMm: number;
   factors: ComplianceFactors;

@@ -52,8 +52,8 @@ interface Side {
   plastic: number;
 }
 
-/** Judges row after row without making anything anew. @internal */
-export interface RowJudge {
+/** Judges row after row without making anything anew. */
+interface RowJudge {
   /** Code of the verdict at the lower, nominal or upper end of the seat's depth. */
   verdictAt(corner: 0 | 1 | 2): number;
   /** Works out what the row's press depends on; to be called once the row is filled. */

@@ -119,8 +119,8 @@ export function shifted(
   };
 }
 
-/** The nearer of the two gaps, as far as they are known. @internal */
-export const nearestStop = ({ endGapMm, shoulderGapMm }: Seat<Limits | null>, corner: Corner): number =>
+/** The nearer of the two gaps, as far as they are known. */
+const nearestStop = ({ endGapMm, shoulderGapMm }: Seat<Limits | null>, corner: Corner): number =>
   Math.min(corner(endGapMm ?? OPEN), corner(shoulderGapMm ?? OPEN));
 
 /** Travel of a joint whose mouth stands where it is by hand, or already pressed on. @internal */

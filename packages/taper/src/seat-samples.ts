@@ -12,8 +12,8 @@ export interface InputCorrelation {
   r: number;
 }
 
-/** An input that varies: its path, its place in the joint that is sampled, and how it is spread. @internal */
-export interface VaryingInput {
+/** An input that varies: its path, its place in the joint that is sampled, and how it is spread. */
+interface VaryingInput {
   path: string;
   limits: Limits;
   /** Where each sample is written. */

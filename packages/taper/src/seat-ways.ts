@@ -14,8 +14,8 @@ import {
   worstCase,
 } from './seat-places.ts';
 
-/** One length by several ways of knowing it, put together. @internal */
-export interface Mixture {
+/** One length by several ways of knowing it, put together. */
+interface Mixture {
   /** Share of each way, in the order of the ways; 0 for one that takes no part. They add up to 1. */
   shares: readonly number[];
   /** What all ways that take part leave. */

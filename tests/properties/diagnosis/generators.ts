@@ -12,7 +12,7 @@ import {
 import fc from 'fast-check';
 
 /** Every joint that can be diagnosed. */
-export const JOINTS: readonly JointId[] = listJoints().flatMap(({ id, modelled }) => (modelled ? [id as JointId] : []));
+const JOINTS: readonly JointId[] = listJoints().flatMap(({ id, modelled }) => (modelled ? [id as JointId] : []));
 
 /** One joint of each family, with readings as exact as the family has them. */
 export const FAMILY_JOINTS = [

@@ -22,7 +22,7 @@ import { CAUSES, KINDS } from '../../../packages/diagnosis/src/ids.ts';
 import { type Model, modelFor } from '../../../packages/diagnosis/src/model.ts';
 
 /** One word of one record moved by one step. */
-export interface Move {
+interface Move {
   record: LikelihoodRecord;
   word: FrequencyWord;
 }

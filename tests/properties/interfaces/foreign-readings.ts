@@ -5,7 +5,7 @@
 import type { IdentifySpindleInput, IdentifyThreadInput } from '@spindlewright/interfaces';
 
 /** A reading with the truth that the reader does not know. */
-export interface ForeignCase<Input> {
+interface ForeignCase<Input> {
   input: Input;
   truth: string;
 }

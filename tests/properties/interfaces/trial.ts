@@ -30,7 +30,7 @@ const answered = <Input>(
 ) => ({ candidates: identify(input).candidates, truth });
 
 /** One demand on a score. */
-export interface Demand {
+interface Demand {
   what: string;
   why: string;
   met: (score: Score) => boolean;

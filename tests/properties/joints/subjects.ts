@@ -4,7 +4,7 @@ import type { Limits } from '@spindlewright/quantity';
 import { cotterWedge, faceSpline, onePieceCrank, pinchClamp, splinePress } from '@spindlewright/taper';
 import fc from 'fast-check';
 
-export type Range = readonly [number, number];
+type Range = readonly [number, number];
 export type Numbers = Record<string, number>;
 
 export interface Subject {
@@ -85,7 +85,7 @@ export const SUBJECTS = {
   },
 } satisfies Record<string, Subject>;
 
-export const isLimits = (value: unknown): value is Limits =>
+const isLimits = (value: unknown): value is Limits =>
   typeof value === 'object' && value !== null && Object.keys(value).join() === 'lower,nominal,upper';
 export const limitsOf = (result: object): [string, Limits][] =>
   Object.entries(result).filter((entry): entry is [string, Limits] => isLimits(entry[1]));

@@ -6,7 +6,7 @@ import fc from 'fast-check';
 export const bounded = fc.double({ min: -1e12, max: 1e12, noNaN: true });
 
 /** Units by dimension. */
-export const groups: readonly (readonly Unit[])[] = [
+const groups: readonly (readonly Unit[])[] = [
   ['mm', 'um', 'cm', 'm', 'in'],
   ['N', 'kN', 'lbf', 'kgf'],
   ['Nm', 'lbf.in', 'lbf.ft', 'kgf.cm', 'kgf.m'],

@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { unit, version } from 'mathjs';
 
 /** Our ids by dimension, each with the same unit in the words of the library. */
-export const spellings = [
+const spellings = [
   { mm: 'mm', um: 'um', cm: 'cm', m: 'm', in: 'in' },
   { N: 'N', kN: 'kN', lbf: 'lbf', kgf: 'kgf' },
   { Nm: 'N m', 'lbf.in': 'lbf in', 'lbf.ft': 'lbf ft', 'kgf.cm': 'kgf cm', 'kgf.m': 'kgf m' },

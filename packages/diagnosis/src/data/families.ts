@@ -25,7 +25,7 @@ import type {
 /** Words by outcome, kind or whatever they are about. */
 export type Words = Readonly<Record<string, FrequencyWord>>;
 /** Lower and upper end by outcome. */
-export type Bands = Readonly<Record<string, readonly [number, number]>>;
+type Bands = Readonly<Record<string, readonly [number, number]>>;
 
 /** Why a number is as it is. */
 export interface Reasoned {
@@ -37,16 +37,16 @@ export interface Reasoned {
 export type AnswerSets = Readonly<Partial<Record<CheckId, readonly string[]>>>;
 
 /** One row of likelihoods. */
-export interface RowSource extends Reasoned {
+interface RowSource extends Reasoned {
   words: Words;
 }
 
-export interface CauseSource extends Reasoned {
+interface CauseSource extends Reasoned {
   prior: number;
   conditions: Readonly<Partial<Record<KindId, FrequencyWord>>>;
 }
 
-export interface BesideSource extends Reasoned {
+interface BesideSource extends Reasoned {
   prior: number;
   signs: readonly { check: CheckId; from: string; to: string; share: FrequencyWord }[];
 }
@@ -56,7 +56,7 @@ export interface SideSource extends Reasoned {
   conditions: Readonly<Partial<Record<KindId, number>>>;
 }
 
-export interface ReadingSource extends Reasoned {
+interface ReadingSource extends Reasoned {
   bands: Bands;
   byJoint?: Readonly<Partial<Record<JointId, Bands>>>;
 }
@@ -70,7 +70,7 @@ export interface Gate {
 }
 
 /** A file of `data/families`: the base in full, every other family by what differs from its base. `null` takes away. */
-export interface FamilySource {
+interface FamilySource {
   id: FamilyId;
   title: string;
   base?: FamilyId;

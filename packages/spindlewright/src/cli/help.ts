@@ -1,8 +1,8 @@
 import type { Flag, Verb } from './verbs/index.ts';
 import { WIDTH, wrapped } from './wrap.ts';
 
-/** Exit codes that every verb has. @internal */
-export const EXITS: readonly (readonly [number, string])[] = [
+/** Exit codes that every verb has. */
+const EXITS: readonly (readonly [number, string])[] = [
   [0, 'done'],
   [1, 'a file cannot be read or written'],
   [2, 'refused: a flag, a value or a file is not what it has to be; nothing was written'],

@@ -92,8 +92,8 @@ function checkOperands(verb: Verb, operands: readonly string[], see: string): vo
   }
 }
 
-/** Refuses a value that is none of those allowed, with the nearest. @internal */
-export function checkChoice(name: string, given: string, allowed: readonly string[]): void {
+/** Refuses a value that is none of those allowed, with the nearest. */
+function checkChoice(name: string, given: string, allowed: readonly string[]): void {
   if (allowed.includes(given)) return;
   const nearest = nearestName({ name: given, known: allowed });
   const like = nearest === undefined ? '' : `; nearest: ${nearest}`;

@@ -1,9 +1,9 @@
 /**
  * Remembers ids by 64 bits of hash, 8 bytes a place: 10 to 12 bytes an id, whatever its length. The places stand in several
  * tables that grow a quarter each and at different times, so that growing needs little room. Two ids of a
- * million share a hash once in forty million catalogues. @internal
+ * million share a hash once in forty million catalogues.
  */
-export interface IdSet {
+interface IdSet {
   /** Takes an id; false when it was there. */
   add(id: string): boolean;
 }

@@ -49,8 +49,8 @@ export interface Part {
 /** A fact about a part. */
 export type PartField = keyof Part;
 
-/** How a field of a part is read. @internal */
-export type FieldForm =
+/** How a field of a part is read. */
+type FieldForm =
   | { form: 'text' }
   | { form: 'words' }
   | { form: 'number'; unit: 'mm' | 'deg' | ''; min: number; max: number };

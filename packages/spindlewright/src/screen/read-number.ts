@@ -1,7 +1,7 @@
 import { convert } from '@spindlewright/quantity';
 
-/** What a cell that should hold a number comes to. @internal */
-export type NumberReading =
+/** What a cell that should hold a number comes to. */
+type NumberReading =
   | { kind: 'number'; value: number }
   | { kind: 'missing' }
   | { kind: 'suspicious' }

@@ -9,11 +9,11 @@ import { meaningOf, plainWord, standardsInTitle } from './vocabulary.ts';
 /** A row of a catalogue: fields by name. @internal */
 export type Row = Readonly<Record<string, unknown>>;
 
-/** Reads one field of a row, whatever it holds. @internal */
-export type CellReader = (row: Row) => unknown;
+/** Reads one field of a row, whatever it holds. */
+type CellReader = (row: Row) => unknown;
 
-/** How rows are read by one mapping for one need. @internal */
-export interface RowReader {
+/** How rows are read by one mapping for one need. */
+interface RowReader {
   /** The part id as text; a code when there is none to use. */
   idOf(row: Row): { id: string } | { code: 'part-id-missing' | 'part-id-damaged'; received: string };
   /** Reads the cell that tells the kind. */

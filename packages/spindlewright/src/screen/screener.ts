@@ -18,9 +18,6 @@ export interface Outcome extends Omit<ScreenedPart, 'line' | 'partId'> {
   state: ScreenedPart['state'];
 }
 
-/** Why a row cannot be judged. @internal */
-export type RefusalCode = 'row-not-an-object' | 'part-id-missing' | 'part-id-damaged';
-
 /** Judges rows one by one and counts them. @internal */
 export interface Screener {
   /** Judges a row. */

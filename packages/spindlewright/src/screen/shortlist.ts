@@ -1,8 +1,8 @@
 import { checkInput } from '@spindlewright/quantity';
 import type { ScreenedPart } from './screened.ts';
 
-/** Keeps the best of many, never more than `top` at once. @internal */
-export interface ShortlistKeeper {
+/** Keeps the best of many, never more than `top` at once. */
+interface ShortlistKeeper {
   /** Looks at one more. */
   offer(part: ScreenedPart): void;
   /** True when a part of this kind could not get in any more. */

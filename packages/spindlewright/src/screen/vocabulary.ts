@@ -87,8 +87,8 @@ const invert = (table: Readonly<Record<string, readonly string[]>>): ReadonlyMap
 /** Lower case, single spaces. @internal */
 export const plainWord = (text: string): string => text.trim().toLowerCase().replace(/\s+/g, ' ');
 
-/** A designation without what print adds to it: spaces, units, trailing zeros of a pitch. @internal */
-export const compactThread = (text: string): string =>
+/** A designation without what print adds to it: spaces, units, trailing zeros of a pitch. */
+const compactThread = (text: string): string =>
   text
     .toLowerCase()
     .replace(/\u00d7/g, 'x')

@@ -5,8 +5,8 @@ import { jointsMessages as messages } from '../messages/joints.ts';
 import { NO_GAP_MM } from './measured.ts';
 import type { SplinePress } from './spline-press.ts';
 
-/** What the gap at the stop tells of the press. @internal */
-export type SplineTravel = Pick<SplinePress, 'travelMm' | 'leftToStopMm' | 'stiffnessNPerMm' | 'interferenceMm'>;
+/** What the gap at the stop tells of the press. */
+type SplineTravel = Pick<SplinePress, 'travelMm' | 'leftToStopMm' | 'stiffnessNPerMm' | 'interferenceMm'>;
 
 /** Travel, what is left of it, stiffness and interference, with the force growing evenly up to the stop. @internal */
 export function splineTravel(

@@ -16,8 +16,8 @@ const STOP = '?stop';
 const MARKED = '?marked';
 const MEASURE = '?measure';
 
-/** What a walk talks with and to. @internal */
-export interface Talk {
+/** What a walk talks with and to. */
+interface Talk {
   asker: Asker;
   save(walk: Walk): void;
   /** What is wrong with a walk as a job; nothing when it is a job. */

@@ -25,8 +25,8 @@ export async function askNewJob(asker: Asker, date: string): Promise<Record<stri
   return newJob({ bike, side, joint, date });
 }
 
-/** A job with what every job has. @internal */
-export const newJob = ({ bike, side, joint, date }: Record<'bike' | 'side' | 'joint' | 'date', string>) => ({
+/** A job with what every job has. */
+const newJob = ({ bike, side, joint, date }: Record<'bike' | 'side' | 'joint' | 'date', string>) => ({
   format: 'spindlewright-job-1',
   title: bike,
   date,

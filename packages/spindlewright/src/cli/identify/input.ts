@@ -105,8 +105,8 @@ export function readingsFile(where: string, data: unknown): PartReadings {
   return { part, input: withNumbers(rest) } as PartReadings;
 }
 
-/** Format of a file of readings. @internal */
-export const READINGS_FORMAT = 'spindlewright-readings-1';
+/** Format of a file of readings. */
+const READINGS_FORMAT = 'spindlewright-readings-1';
 
 /** Texts with units under a name that ends in one become numbers of that unit; a list is gone through, nothing deeper. */
 function withNumbers(fields: Fields, path = ''): Fields {

@@ -11,8 +11,8 @@ interface Parsed {
   info: { lines: number };
 }
 
-/** Tells what stands between the fields by the first line: what it holds most of, outside quotes. @internal */
-export function detectDelimiter(head: string): string {
+/** Tells what stands between the fields by the first line: what it holds most of, outside quotes. */
+function detectDelimiter(head: string): string {
   const [, named] = /^sep=(.)\r?\n/.exec(head) ?? [];
   if (named !== undefined) return named;
   const [first = ''] = head

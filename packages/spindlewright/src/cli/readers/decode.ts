@@ -14,8 +14,8 @@ export interface TextBlock {
 const PROBE = 1 << 16;
 const LINE_FEED = 0x0a;
 
-/** Tells the encoding by a mark, by zeros in every other byte, or by whether the bytes are UTF-8. @internal */
-export function detectEncoding(head: Uint8Array): { encoding: Encoding; markLength: number } {
+/** Tells the encoding by a mark, by zeros in every other byte, or by whether the bytes are UTF-8. */
+function detectEncoding(head: Uint8Array): { encoding: Encoding; markLength: number } {
   if (head[0] === 0xef && head[1] === 0xbb && head[2] === 0xbf) return { encoding: 'utf-8', markLength: 3 };
   if (head[0] === 0xff && head[1] === 0xfe) return { encoding: 'utf-16le', markLength: 2 };
   if (head[0] === 0xfe && head[1] === 0xff) return { encoding: 'utf-16be', markLength: 2 };

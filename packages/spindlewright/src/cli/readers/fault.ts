@@ -1,8 +1,8 @@
 import { createFinding, type Finding } from '@spindlewright/quantity';
 import { screenMessages } from '../../screen/messages.ts';
 
-/** Codes of rows that a reader cannot read. @internal */
-export type FaultCode = 'row-not-json' | 'row-too-long' | 'row-columns-differ' | 'row-quotes-broken' | 'row-not-text';
+/** Codes of rows that a reader cannot read. */
+type FaultCode = 'row-not-json' | 'row-too-long' | 'row-columns-differ' | 'row-quotes-broken' | 'row-not-text';
 
 /** A row that could not be read, in the place of the row. @internal */
 export class RowFault {

@@ -15,8 +15,8 @@ const BY_NAME: readonly (readonly [RegExp, CatalogueForm])[] = [
   [/\.(?:json|jsonld)$/i, 'json'],
 ];
 
-/** Tells the form by the name of the file, else by how its text begins. @internal */
-export function detectForm(name: string, head: string): CatalogueForm {
+/** Tells the form by the name of the file, else by how its text begins. */
+function detectForm(name: string, head: string): CatalogueForm {
   const named = BY_NAME.find(([pattern]) => pattern.test(name))?.[1];
   if (named !== undefined) return named;
   const text = head.trimStart();

@@ -1,7 +1,7 @@
 import type { Readable, Writable } from 'node:stream';
 
 /** A stream that may be a terminal. */
-export interface Terminal extends Writable {
+interface Terminal extends Writable {
   /** True when somebody looks at it, so that progress may be shown. */
   isTTY?: boolean;
 }

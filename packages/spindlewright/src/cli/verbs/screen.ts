@@ -1,12 +1,12 @@
 import { interfaceIds } from './interface-ids.ts';
 import type { Verb } from './verb.ts';
 
-/** Kinds of parts that can be looked for. @internal */
-export const SCREEN_KINDS = ['arm', 'spindle', 'bolt', 'chainring', 'pedals', 'puller'] as const;
-/** Forms of a catalogue. @internal */
-export const CATALOGUE_FORMS = ['csv', 'ndjson', 'json'] as const;
-/** Forms of what is written. @internal */
-export const ANSWER_FORMS = ['text', 'ndjson', 'csv', 'json'] as const;
+/** Kinds of parts that can be looked for. */
+const SCREEN_KINDS = ['arm', 'spindle', 'bolt', 'chainring', 'pedals', 'puller'] as const;
+/** Forms of a catalogue. */
+const CATALOGUE_FORMS = ['csv', 'ndjson', 'json'] as const;
+/** Forms of what is written. */
+const ANSWER_FORMS = ['text', 'ndjson', 'csv', 'json'] as const;
 
 /** The verb `screen`. @internal */
 export const screenVerb: Verb = {
