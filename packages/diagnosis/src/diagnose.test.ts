@@ -77,6 +77,21 @@ describe('diagnose', () => {
     expect(after.some((check) => spoiling.includes(check))).toBe(true);
   });
 
+  it('orders what to look at by gain for each minute; who only goes before another counts the minutes of both', () => {
+    let handed = 0;
+    for (const observations of [{}, { 'play-at-arm': 'arm-moves-on-spindle' }] as Observations[]) {
+      const { nextChecks } = diagnose({ joint, observations });
+      const rates = nextChecks.map(({ gainPerMinute }) => gainPerMinute);
+      expect(rates).toEqual([...rates].sort((a, b) => b - a));
+      for (const { gain, minutes, gainPerMinute } of nextChecks) {
+        if (gainPerMinute === gain / minutes) continue;
+        expect(gain / gainPerMinute).toBeGreaterThanOrEqual(minutes + 1);
+        handed += 1;
+      }
+    }
+    expect(handed).toBeGreaterThan(0);
+  });
+
   it('does not propose to measure an arrival torque that has been tightened away', () => {
     const { nextChecks } = diagnose({ joint, observations: { 'play-after-tightening': 'remains' } });
     expect(nextChecks.map(({ check }) => check)).not.toContain('bolt-on-arrival');

@@ -64,4 +64,11 @@ describe('listChecks', () => {
   it('refuses a joint that is not modelled', () => {
     expect(() => listChecks('other' as JointId)).toThrow(/no other joint is modelled/);
   });
+
+  it('asks nobody to ride: every check is made before anybody may', () => {
+    const asked = listChecks().flatMap(({ question, tools }) => [question, ...tools.map(({ text }) => text)]);
+    expect(
+      asked.map((text) => text.replace('Without riding', '')).filter((text) => /\brid(e|den|ing)\b/i.test(text)),
+    ).toEqual([]);
+  });
 });

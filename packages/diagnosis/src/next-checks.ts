@@ -8,11 +8,6 @@ import { answersIn, CHECKS, letterOf } from './model-data.ts';
 import { type Marginals, marginalsOf } from './posterior.ts';
 import type { Access, ActionId, CheckId, NextCheck } from './types.ts';
 
-interface Candidate extends NextCheck {
-  /** Gain per minute, by which the list is sorted. */
-  rate: number;
-}
-
 // A gain below this many minutes is rounding, not a reason to look.
 const NO_GAIN_MINUTES = 1e-3;
 
@@ -45,7 +40,7 @@ export function nextChecksOf(
   const undecided = action === 'remove-and-inspect';
   /** Checks by what they gain, given a value of what is known after an answer. */
   const by = (isFree: boolean, worth: (at: Marginals, answer: Answer) => number): NextCheck[] => {
-    const found: Candidate[] = [];
+    const found: NextCheck[] = [];
     for (const { id, access, minutes: own, opening, wear, destroys } of open) {
       // Getting at the place takes minutes and wears the joint, unless it is open already or the action opens it anyway.
       const armOff = isDone('arm-off');
@@ -56,15 +51,14 @@ export function nextChecksOf(
       const gain = meanAfter(model, weights, id, worth);
       if (gain <= (isFree ? NO_GAIN_MINUTES : minutes + (isOpen ? 0 : wear))) continue;
       const first = open.filter((other) => other.id !== id && destroys.includes(other.id));
-      if (first.length === 0) found.push({ check: id, gain, minutes, rate: gain / minutes });
+      if (first.length === 0) found.push({ check: id, gain, minutes, gainPerMinute: gain / minutes });
       for (const other of first) {
-        found.push({ check: other.id, gain, minutes: other.minutes, rate: gain / (minutes + other.minutes) });
+        const gainPerMinute = gain / (minutes + other.minutes);
+        found.push({ check: other.id, gain, minutes: other.minutes, gainPerMinute });
       }
     }
-    found.sort((a, b) => b.rate - a.rate);
-    return found
-      .filter(({ check }, index) => found.findIndex((other) => other.check === check) === index)
-      .map(({ check, gain, minutes }) => ({ check, gain, minutes }));
+    found.sort((a, b) => b.gainPerMinute - a.gainPerMinute);
+    return found.filter(({ check }, index) => found.findIndex((other) => other.check === check) === index);
   };
   const at = marginalsOf(model, weights);
   const now = decisionLoss(model, at, excludedWith([]));

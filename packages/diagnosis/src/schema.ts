@@ -117,7 +117,9 @@ export const diagnosisSchema: z.ZodType<Diagnosis> = z.strictObject({
     probability,
     check: check.exactOptional(),
   }),
-  nextChecks: z.array(z.strictObject({ check, gain: z.number().gt(0), minutes: z.number().gt(0) })),
+  nextChecks: z.array(
+    z.strictObject({ check, gain: z.number().gt(0), minutes: z.number().gt(0), gainPerMinute: z.number().gt(0) }),
+  ),
   evidence: z.array(
     z.strictObject({
       check,

@@ -127,6 +127,11 @@ export interface NextCheck {
   gain: number;
   /** What it takes in minutes, getting at the place included, above 0. */
   minutes: number;
+  /**
+   * Gain for each minute, by which the list is ordered, above 0. For a check that only has to come before another one the
+   * minutes of both count.
+   */
+  gainPerMinute: number;
 }
 
 /** How heavily a piece of evidence weighs, in words. */

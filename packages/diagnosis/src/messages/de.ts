@@ -102,7 +102,7 @@ export const messages: Messages = {
   'outcome-spindle-runout-true': 'Das Wellenende läuft rund',
   'outcome-spindle-runout-bent': 'Das Wellenende schlägt',
   'check-creak-under-load':
-    'Vorsichtig in der Nähe gefahren oder bei gehaltenem Rad kräftig gedrückt: Gibt es bei jedem Tritt ein Geräusch?',
+    'Ohne zu fahren, das Rad gehalten und ein Pedal wieder und wieder kräftig gedrückt: Gibt es bei jedem Druck ein Geräusch?',
   'outcome-creak-under-load-none': 'Unter Last ist kein Geräusch zu hören',
   'outcome-creak-under-load-each-pedal-stroke': 'Bei jedem Tritt ist ein Geräusch zu hören',
   'check-fretting-debris': 'Ist dort, wo der Arm auf die Welle trifft, dunkles Pulver oder Rost?',
@@ -194,7 +194,7 @@ export const messages: Messages = {
   'tool-puller': 'ein Kurbelabzieher',
   'tool-rag': 'ein Lappen und Entfetter',
   'tool-dial-gauge': 'eine Messuhr oder ein fester Zeiger',
-  'tool-test-ride': 'eine kurze Fahrt oder ein kräftiger Druck auf das Pedal',
+  'tool-test-ride': 'ein kräftiger Druck auf das Pedal, bei gehaltenem Rad',
   'tool-owner': 'der Besitzer des Fahrrads',
   'access-any': 'gleich, wie die Verbindung steht',
   'access-assembled': 'mit montiertem Arm',

@@ -58,7 +58,7 @@ export const words: Messages = {
   'outcome-spindle-runout-true': 'The spindle end runs true',
   'outcome-spindle-runout-bent': 'The spindle end swings',
   'check-creak-under-load':
-    'Ridden gently near home, or pressed hard with the wheel held: is there a noise at each pedal stroke?',
+    'Without riding, the wheel held and a pedal pressed hard again and again: is there a noise at each push?',
   'outcome-creak-under-load-none': 'There is no noise under load',
   'outcome-creak-under-load-each-pedal-stroke': 'There is a noise at each pedal stroke',
   'check-fretting-debris': 'Is there dark powder or rust where the arm meets the spindle?',
@@ -149,7 +149,7 @@ export const words: Messages = {
   'tool-puller': 'a crank puller',
   'tool-rag': 'a rag and degreaser',
   'tool-dial-gauge': 'a dial gauge, or a fixed pointer',
-  'tool-test-ride': 'a short ride or a hard push on the pedal',
+  'tool-test-ride': 'a hard push on the pedal, with the wheel held',
   'tool-owner': 'the owner of the bicycle',
   'access-any': 'no matter how the joint stands',
   'access-assembled': 'with the arm on',
