@@ -4,7 +4,8 @@ import boltBottoms from '../../../examples/jobs/bolt-bottoms.json' with { type: 
 import boreGone from '../../../examples/jobs/bore-gone.json' with { type: 'json' };
 import goodArm from '../../../examples/jobs/good-arm.json' with { type: 'json' };
 import mixedStandard from '../../../examples/jobs/mixed-standard.json' with { type: 'json' };
-import { type Bench, type BenchContext, type Block, type Group, numberOf, option, type State } from './bench.ts';
+import { type Bench, type BenchContext, type Block, type Group, option, type State } from './bench.ts';
+import { jobReadings, noReadings, readingGroups, unreadBolt } from './readings.ts';
 
 const EXAMPLES: Record<string, { title: string; job: object }> = {
   'bore-gone': { title: 'Moves though its bolt is tight', job: boreGone },
@@ -22,15 +23,17 @@ const defaults: State = {
   date: '',
   side: '',
   joint: '',
-  endGap: '',
-  shoulderGap: '',
-  torque: '',
-  thread: '',
-  strength: '',
+  armJoint: '',
+  ...noReadings,
   ...Object.fromEntries(checks.map(({ id }) => [id, ''])),
 };
 
+const interfaces = listJoints()
+  .filter(({ modelled }) => modelled)
+  .map(({ id }) => option(id, id.replaceAll('-', ' ')));
+
 function groups({ state, file }: BenchContext): readonly Group[] {
+  const { gaps, sizes, arm, bolt } = readingGroups(state);
   return [
     {
       title: 'Begin with',
@@ -70,12 +73,13 @@ function groups({ state, file }: BenchContext): readonly Group[] {
           key: 'joint',
           label: 'Interface',
           type: 'choice',
-          options: [
-            option('', 'as the example or file says; on an empty sheet JIS square taper'),
-            ...listJoints()
-              .filter(({ modelled }) => modelled)
-              .map(({ id }) => option(id, id.replaceAll('-', ' '))),
-          ],
+          options: [option('', 'as the example or file says; on an empty sheet a square taper'), ...interfaces],
+        },
+        {
+          key: 'armJoint',
+          label: 'Interface of the arm',
+          type: 'choice',
+          options: [option('', 'the same'), ...interfaces],
         },
       ],
     },
@@ -92,16 +96,9 @@ function groups({ state, file }: BenchContext): readonly Group[] {
         ],
       })),
     },
-    {
-      title: 'Trial fit and bolt',
-      fields: [
-        { key: 'endGap', label: 'End gap by hand', type: 'number', quantity: 'length' },
-        { key: 'shoulderGap', label: 'Shoulder gap by hand', type: 'number', quantity: 'length' },
-        { key: 'thread', label: 'Bolt thread', type: 'text', hint: 'as M8x1' },
-        { key: 'strength', label: 'Mark on its head', type: 'text', hint: 'as 8.8' },
-        { key: 'torque', label: 'Torque that the part maker states', type: 'number', quantity: 'torque' },
-      ],
-    },
+    gaps,
+    sizes,
+    { title: 'Bolt and flats', fields: [...bolt, ...arm] },
   ];
 }
 
@@ -116,41 +113,31 @@ function jobOf({ state, file }: BenchContext): Bag {
   const observations = Object.fromEntries(
     checks.flatMap(({ id, several }) => (state[id] ? [[id, several ? [state[id]] : state[id]]] : [])),
   );
-  const endGapMm = numberOf(state, 'endGap');
-  const shoulderGapMm = numberOf(state, 'shoulderGap');
-  const partMakerTorqueNm = numberOf(state, 'torque');
+  const { trialFit, spindle, arm, fixing, ...rest } = jobReadings(state);
+  const joint = state.joint || state.armJoint;
   return {
     ...base,
     ...(state.title ? { title: state.title } : {}),
     ...(state.bike ? { bike: state.bike } : {}),
     ...(state.date ? { date: state.date } : {}),
     ...(state.side ? { side: state.side } : {}),
-    ...(state.joint ? { interface: { spindle: state.joint, arm: state.joint } } : {}),
+    ...(joint ? { interface: { spindle: state.joint || joint, arm: state.armJoint || joint } } : {}),
     ...(Object.keys(observations).length > 0
       ? { observations: { ...(base.observations as Bag | undefined), ...observations } }
       : {}),
-    ...(endGapMm === undefined && shoulderGapMm === undefined
-      ? {}
-      : {
-          trialFit: {
-            ...(base.trialFit as Bag | undefined),
-            ...(endGapMm === undefined ? {} : { endGapMm }),
-            ...(shoulderGapMm === undefined ? {} : { shoulderGapMm }),
-          },
-        }),
-    ...(state.thread || state.strength
-      ? {
-          fixing: {
-            lubrication: 'unknown',
-            ...(base.fixing as Bag | undefined),
-            ...(state.thread ? { thread: state.thread } : {}),
-            ...(state.strength ? { propertyClass: state.strength } : {}),
-          },
-        }
-      : {}),
-    ...(partMakerTorqueNm === undefined ? {} : { partMakerTorqueNm }),
+    ...rest,
+    ...laidOver(base, { trialFit, spindle, arm }),
+    ...(fixing === undefined ? {} : { fixing: { ...unreadBolt, ...(base.fixing as Bag | undefined), ...fixing } }),
   };
 }
+
+/** Readings go field by field over those that are there. */
+const laidOver = (base: Bag, readings: Bag): Bag =>
+  Object.fromEntries(
+    Object.entries(readings).flatMap(([key, read]) =>
+      read === undefined ? [] : [[key, { ...(base[key] as Bag | undefined), ...(read as Bag) }]],
+    ),
+  );
 
 const emptyJob = (): Bag => ({
   format: 'spindlewright-job-1',
@@ -158,7 +145,7 @@ const emptyJob = (): Bag => ({
   date: new Date().toISOString().slice(0, 10),
   bike: 'not named',
   side: 'non-drive',
-  interface: { spindle: 'square-taper-jis', arm: 'square-taper-jis' },
+  interface: { spindle: 'unknown', arm: 'unknown' },
 });
 
 function parsed(file: string): Bag {

@@ -1,16 +1,16 @@
 import { drawSeat } from '@spindlewright/drawing';
 import { armGeometries, getInterface, spindleGeometries } from '@spindlewright/interfaces';
-import { limitsOf, type Measurand } from '@spindlewright/quantity';
+import { type Limits, limits } from '@spindlewright/quantity';
+import { getSource } from '@spindlewright/quantity/sources';
 import {
-  type ArmShape,
-  assumedMaterials,
-  flatFriction,
   predictSeat,
-  type SeatPrediction,
+  type SeatInput,
   type SeatVerdict,
-  type SpindleShape,
   seatDistribution,
+  type VerdictShare,
 } from '@spindlewright/taper';
+import { type Job, type JobSeat, predictJobSeat } from 'spindlewright';
+import { pathWords, verdictWords } from '../../../packages/spindlewright/src/seat-words.ts';
 import {
   type Bench,
   type BenchContext,
@@ -23,259 +23,121 @@ import {
   stops,
   type Tone,
 } from './bench.ts';
-import { show, showLimits } from './units.ts';
+import { jobReadings, noReadings, readingGroups, readingsIn, unreadBolt } from './readings.ts';
+import { show, showLimits, type UnitSystem } from './units.ts';
 
 const SQUARES = ['square-taper-jis', 'square-taper-iso'] as const;
 type Square = (typeof SQUARES)[number];
 const NAMES: Record<Square, string> = { 'square-taper-jis': 'JIS square', 'square-taper-iso': 'ISO square' };
 
-/** As many as make a bar of a few pixels certain, and still answer while somebody drags. */
-const SAMPLES = 4000;
+/** The standard error of a share p of n draws is sqrt(p (1 - p)/n), at most 1.6 in 100 here; more would keep a phone waiting. */
+const SAMPLES = 1000;
+
+/** An invented trial fit, for somebody with no arm at hand. */
+const EXAMPLE = { endGap: '3.5', shoulderGap: '3.6', example: 'yes' };
+
+/** True while a gap of the example stands: somebody asked for it, and nobody read it. */
+const isExample = ({ example, endGap, shoulderGap }: State): boolean =>
+  Boolean(example) && (endGap === EXAMPLE.endGap || shoulderGap === EXAMPLE.shoulderGap);
 
 const defaults = {
-  way: 'trial',
-  spindle: 'square-taper-jis',
-  arm: 'square-taper-jis',
-  endGap: '3.5',
-  shoulderGap: '3.4',
-  reading: '0.1',
-  sEnd: '12.65',
-  sAngle: '2',
-  sFlats: '15',
-  sShoulder: '',
-  aMouth: '13.55',
-  aAngle: '2',
-  aBore: '15.5',
-  size: '0.02',
+  ...noReadings,
+  spindle: 'unknown',
+  arm: 'unknown',
+  example: '',
+  press: 'torque',
   force: '20000',
-  flats: 'greased',
-  boss: '',
-  yield: '',
+  forceLow: '',
+  forceHigh: '',
   pressed: '100',
 };
 
 const isSquare = (id: string | undefined): id is Square => SQUARES.some((square) => square === id);
-const squareOf = (id: string | undefined): Square => (isSquare(id) ? id : 'square-taper-jis');
-const squares = SQUARES.map((id) => option(id, NAMES[id]));
+const squares = [...SQUARES.map((id) => option(id, NAMES[id])), option('unknown', 'not known')];
 
 function groups({ state }: BenchContext): readonly Group[] {
-  const measured = state.way === 'shapes';
+  const { gaps, sizes, arm, bolt } = readingGroups(state);
   return [
+    gaps,
     {
-      title: 'What do you know?',
+      title: 'The two squares',
       fields: [
-        {
-          key: 'way',
-          label: 'Best first',
-          type: 'radios',
-          options: [
-            option('trial', 'I pushed the arm on by hand and measured two gaps'),
-            option('shapes', 'I measured the spindle and the arm'),
-            option('records', 'only the names of the two squares'),
-          ],
-        },
+        { key: 'spindle', label: 'Spindle', type: 'radios', options: squares },
+        { key: 'arm', label: 'Arm', type: 'radios', options: squares },
       ],
     },
-    ...(state.way === 'trial'
-      ? [
-          {
-            title: 'The trial fit',
-            note: 'Arm pushed on by hand, no bolt. A depth rod is good to about a tenth of a millimetre.',
-            fields: [
-              { key: 'endGap', label: 'Bolt seat down to the spindle end', type: 'number', quantity: 'length' },
-              { key: 'shoulderGap', label: 'Arm to the shoulder behind', type: 'number', quantity: 'length' },
-              { key: 'reading', label: 'Uncertainty of a reading', type: 'number', quantity: 'length' },
-            ] as const,
-          },
-        ]
-      : []),
-    ...(measured
-      ? [
-          {
-            title: 'The spindle',
-            fields: [
-              { key: 'sEnd', label: 'Across flats at the end', type: 'number', quantity: 'length' },
-              { key: 'sAngle', label: 'Angle of a face', type: 'number', quantity: 'angle' },
-              { key: 'sFlats', label: 'Length of the flats', type: 'number', quantity: 'length' },
-              {
-                key: 'sShoulder',
-                label: 'End to the wall behind the flats',
-                type: 'number',
-                quantity: 'length',
-                hint: 'empty = no wall',
-              },
-            ] as const,
-          },
-          {
-            title: 'The arm',
-            fields: [
-              { key: 'aMouth', label: 'Across flats at its inner mouth', type: 'number', quantity: 'length' },
-              { key: 'aAngle', label: 'Angle of a face', type: 'number', quantity: 'angle' },
-              { key: 'aBore', label: 'Mouth to the seat of the bolt', type: 'number', quantity: 'length' },
-              {
-                key: 'size',
-                label: 'Uncertainty across flats',
-                type: 'number',
-                quantity: 'length',
-                hint: '0.01 mm moves the seat 0.14 mm',
-              },
-            ] as const,
-          },
-        ]
-      : [
-          {
-            title: state.way === 'trial' ? 'The shapes behind it' : 'The two squares',
-            note:
-              state.way === 'trial'
-                ? 'The gaps are yours; how far the arm travels under the press depends on the shapes a little.'
-                : 'Published sizes contradict each other: all of them are shown below.',
-            fields: [
-              { key: 'spindle', label: 'Spindle', type: 'radios', options: squares },
-              { key: 'arm', label: 'Arm', type: 'radios', options: squares },
-            ] as const,
-          },
-        ]),
+    sizes,
     {
       title: 'The press',
+      note: 'What the bolt really pulls with is seldom known within a third; that decides how far the arm goes.',
       fields: [
         {
-          key: 'force',
-          label: 'Axial force of the bolt',
-          type: 'range',
-          quantity: 'force',
-          min: 0,
-          max: 35000,
-          step: 500,
-        },
-        {
-          key: 'flats',
-          label: 'Flats are',
+          key: 'press',
+          label: 'What is known of it',
           type: 'radios',
-          options: [
-            option('greased', `greased (friction ${frictionWords('greased')})`),
-            option('dry', `dry (friction ${frictionWords('dry')})`),
-          ],
+          options: [option('torque', 'the torque, if at all'), option('force', 'the preload')],
         },
-        { key: 'boss', label: 'Boss of the arm, outside', type: 'number', quantity: 'length', hint: 'empty = assumed' },
-        {
-          key: 'yield',
-          label: 'Yield strength of the arm',
-          type: 'number',
-          quantity: 'pressure',
-          hint: 'empty = not known',
-        },
+        ...(state.press === 'force' ? forces : bolt.filter(({ key }) => key !== 'strength')),
+        ...arm,
       ],
     },
   ];
 }
 
-function frictionWords(flats: 'greased' | 'dry'): string {
-  const { lower, upper } = flatFriction[flats];
-  return `${lower} to ${upper}`;
-}
+const forces = [
+  {
+    key: 'force',
+    label: 'Preload of the bolt',
+    type: 'range',
+    quantity: 'force',
+    min: 0,
+    max: 45_000,
+    step: 100,
+  },
+  { key: 'forceLow', label: 'It may be as low as', type: 'number', quantity: 'force', hint: 'empty = exactly that' },
+  { key: 'forceHigh', label: 'It may be as high as', type: 'number', quantity: 'force', hint: 'empty = exactly that' },
+] as const;
 
-const about = (value: number | undefined, standardUncertainty: number | undefined): Measurand | undefined =>
-  value === undefined ? undefined : standardUncertainty ? { value, standardUncertainty } : value;
+/** The readings as a job: what the sheet takes for the rest is taken here as well. */
+const jobOf = (state: State): Job => {
+  const { fixing, ...readings } = jobReadings(state);
+  return {
+    format: 'spindlewright-job-1',
+    title: 'Seat',
+    date: '2026-01-01',
+    bike: 'not named',
+    side: 'non-drive',
+    interface: { spindle: state.spindle ?? 'unknown', arm: state.arm ?? 'unknown' },
+    ...readings,
+    ...(fixing === undefined ? {} : { fixing: { ...unreadBolt, ...fixing } }),
+  };
+};
 
-interface Pair {
-  spindle: SpindleShape<Measurand>;
-  arm: ArmShape<Measurand>;
-  set?: string;
-}
-
-/** Every pair of published shapes of one set; a pair is never mixed from two sets. */
-function publishedPairs(spindle: Square, arm: Square, boss: object): Pair[] {
-  const arms = armGeometries(getInterface(arm));
-  return spindleGeometries(getInterface(spindle)).flatMap(({ geometry, set }) => {
-    const mate = arms.find((entry) => entry.set === set);
-    return mate === undefined ? [] : [{ spindle: geometry, arm: { ...mate.geometry, ...boss }, set }];
+function preloadOf(state: State): Limits | undefined {
+  if (state.press !== 'force') return undefined;
+  const nominal = numberOf(state, 'force') ?? 0;
+  return limits({
+    nominal,
+    lower: Math.min(nominal, numberOf(state, 'forceLow') ?? nominal),
+    upper: Math.max(nominal, numberOf(state, 'forceHigh') ?? nominal),
   });
 }
 
-function pairsOf(state: State): Pair[] {
-  const bossDiameterMm = numberOf(state, 'boss');
-  const boss = bossDiameterMm === undefined ? {} : { bossDiameterMm };
-  if (state.way !== 'shapes') return publishedPairs(squareOf(state.spindle), squareOf(state.arm), boss);
-  const u = numberOf(state, 'size');
-  const shoulderFromEndMm = numberOf(state, 'sShoulder');
-  return [
-    {
-      spindle: {
-        acrossFlatsAtEndMm: about(numberOf(state, 'sEnd'), u) ?? 0,
-        faceAngleDeg: numberOf(state, 'sAngle') ?? 0,
-        flatLengthMm: numberOf(state, 'sFlats') ?? 0,
-        ...(shoulderFromEndMm === undefined ? {} : { shoulderFromEndMm }),
-      },
-      arm: {
-        acrossFlatsAtMouthMm: about(numberOf(state, 'aMouth'), u) ?? 0,
-        faceAngleDeg: numberOf(state, 'aAngle') ?? 0,
-        boreLengthMm: numberOf(state, 'aBore') ?? 0,
-        ...boss,
-      },
-    },
-  ];
-}
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-function inputOf(state: State, { spindle, arm }: Pair, share = 1) {
-  const u = numberOf(state, 'reading');
-  const endGapMm = about(numberOf(state, 'endGap'), u);
-  const shoulderGapMm = about(numberOf(state, 'shoulderGap'), u);
-  const { lower, value, upper } = flatFriction[state.flats === 'dry' ? 'dry' : 'greased'];
-  const yieldStrengthMPa = numberOf(state, 'yield');
-  return {
-    spindle,
-    arm,
-    ...(state.way === 'trial'
-      ? {
-          trialFit: {
-            ...(endGapMm === undefined ? {} : { endGapMm }),
-            ...(shoulderGapMm === undefined ? {} : { shoulderGapMm }),
-          },
-        }
-      : {}),
-    pressing: {
-      axialForceN: share * (numberOf(state, 'force') ?? 0),
-      friction: { lower: lower ?? value, nominal: value, upper: upper ?? value },
-      ...(yieldStrengthMPa === undefined ? {} : { materials: { arm: { ...aluminium(), yieldStrengthMPa } } }),
-    },
-  };
-}
-
-/** What the library takes for an arm whose material is not given, to stand beside its yield strength. */
-const aluminium = () => ({
-  youngsModulusGPa: limitsOf(assumedMaterials.arm.youngsModulusGPa),
-  poissonsRatio: limitsOf(assumedMaterials.arm.poissonsRatio),
-});
-
-const VERDICTS: Record<SeatVerdict, { text: string; tone: Tone }> = {
-  seats: { text: 'It seats', tone: 'good' },
-  marginal: { text: 'It may seat: too close to say', tone: 'care' },
-  'bottoms-on-end': { text: 'The bolt lands on the spindle end', tone: 'stop' },
-  'hits-shoulder': { text: 'The arm is stopped at the shoulder', tone: 'stop' },
-  'too-little-engagement': { text: 'Too little of the flats engages', tone: 'stop' },
-  'does-not-start': { text: 'It does not go on', tone: 'stop' },
-};
-
-/** Paths of the library in a mechanic's words. */
-const READING_WORDS: Record<string, string> = {
-  'trialFit.endGapMm': 'end gap by hand',
-  'trialFit.shoulderGapMm': 'shoulder gap by hand',
-  'spindle.acrossFlatsAtEndMm': 'spindle, across flats at the end',
-  'spindle.faceAngleDeg': 'spindle, angle of a face',
-  'spindle.flatLengthMm': 'spindle, length of the flats',
-  'spindle.shoulderFromEndMm': 'spindle, end to the wall',
-  'arm.acrossFlatsAtMouthMm': 'arm, across flats at its mouth',
-  'arm.faceAngleDeg': 'arm, angle of a face',
-  'arm.boltSeatFromMouthMm': 'arm, mouth to the seat of the bolt',
-  'arm.boreLengthMm': 'arm, mouth to the seat of the bolt',
-  'pressing.friction': 'friction of the flats',
-  'pressing.axialForceN': 'axial force of the bolt',
+const TONES: Record<SeatVerdict, Tone> = {
+  seats: 'good',
+  marginal: 'care',
+  'bottoms-on-end': 'stop',
+  'hits-shoulder': 'stop',
+  'too-little-engagement': 'stop',
+  'does-not-start': 'stop',
 };
 
 const percent = (part: number): string => `${Math.round(100 * part)} %`;
 
 interface Told {
-  whole: SeatPrediction;
+  seat: JobSeat;
   before: readonly Block[];
   after: readonly Block[];
 }
@@ -283,193 +145,222 @@ interface Told {
 let last: { key: string; told: Told } | undefined;
 
 /** All but the drawing. It stays the same while an arm is dragged, and takes longest. */
-function tell({ state, units }: BenchContext, pairs: readonly Pair[], first: Pair): Told {
+function tell({ state, units }: BenchContext): Told {
   const { pressed: _pressed, ...asked } = state;
   const key = JSON.stringify([asked, units]);
-  if (last?.key !== key) last = { key, told: tellAnew(state, units, pairs, first) };
+  if (last?.key !== key) last = { key, told: tellAnew(state, units) };
   return last.told;
 }
 
-function tellAnew(state: State, units: BenchContext['units'], pairs: readonly Pair[], first: Pair): Told {
-  const whole = predictSeat(inputOf(state, first));
-  const spread = seatDistribution({ ...inputOf(state, first), samples: SAMPLES, seed: 1 });
-  const likely = [...spread.verdicts].sort((a, b) => b.probability - a.probability);
-  const [contribution] = spread.contributions;
-  const findings = sorted([...whole.findings, ...spread.findings]);
-  const seats = pairs.map((pair) => ({ pair, seat: pair === first ? whole : predictSeat(inputOf(state, pair)) }));
-  const length = (limits: Parameters<typeof showLimits>[0]): string => showLimits(limits, 'length', units);
-  return {
-    whole,
-    before: [headlineOf(state, units, whole, seats), { kind: 'findings', findings: stops(findings) }],
-    after: [
-      ...(state.way === 'records' ? [conflict(state, seats, units)] : []),
-      ...(state.way === 'shapes' ? [everySpindle(state, first, units)] : []),
-      {
-        kind: 'bars',
-        title: 'Share of the samples that come to each outcome; the worst case above decides',
-        note: `${SAMPLES} draws from the seed 1 over the limits of what was filled in${state.way === 'records' ? ', for the set that is drawn' : ''}; no more certain than they are.`,
-        rows: likely
-          .filter(({ probability }) => probability > 0)
-          .map(({ verdict, probability }) => ({
-            label: VERDICTS[verdict].text,
-            share: probability,
-            text: probability < 0.005 ? 'under 1 %' : percent(probability),
-          })),
-      },
-      {
-        kind: 'values',
-        title: 'From hand fit to pressed',
-        rows: [
-          { label: 'End gap by hand', value: length(whole.handFit.endGapMm) },
-          { label: 'Shoulder gap by hand', value: length(whole.handFit.shoulderGapMm) },
-          { label: 'Travel under the press', value: length(whole.travelMm) },
-          { label: 'End gap, pressed', value: length(whole.pressed.endGapMm) },
-          { label: 'Shoulder gap, pressed', value: length(whole.pressed.shoulderGapMm) },
-          { label: 'Flats engaged', value: length(whole.pressed.engagedLengthMm) },
-          { label: 'Share of the press that the stops leave', value: percent(whole.pressReached.nominal) },
-          ...(state.way === 'shapes' ? endsThatSeat(state, first, units) : []),
-          ...(contribution === undefined
-            ? []
-            : [
-                {
-                  label: 'Improve this reading first',
-                  value: READING_WORDS[contribution.path] ?? contribution.path,
-                  note: `known exactly, the spread would shrink from ${show(spread.firstOrderDeviationMm, 'length', units)} to ${show(contribution.remainingMm, 'length', units)}`,
-                },
-              ]),
-        ],
-      },
-      ...(state.way === 'trial' && pairs.length > 1 ? [conflict(state, seats, units)] : []),
-      {
-        kind: 'links',
-        title: 'Next',
-        links: [
-          { text: 'How tight: torque and preload of the bolt', href: './torque.html' },
-          { text: 'Everything on one sheet', href: `./job.html${jobSearch(state)}` },
-          ...(state.way === 'trial'
-            ? []
-            : [{ text: 'What square is it? Readings to a name', href: './identify.html' }]),
-        ],
-      },
-      { kind: 'findings', findings: findings.filter(({ severity }) => severity !== 'stop') },
-    ],
-  };
-}
-
-/** Readings of a trial fit go on to the sheet, gaps of the example do not: a sheet shows them as read. */
-function jobSearch(state: State): string {
-  const read = (key: 'endGap' | 'shoulderGap'): string => (state[key] === defaults[key] ? '' : (state[key] ?? ''));
-  const gaps = state.way === 'trial' ? { endGap: read('endGap'), shoulderGap: read('shoulderGap') } : {};
-  return `?${new URLSearchParams({ from: 'empty', ...gaps })}`;
-}
-
-interface Weighed {
-  pair: Pair;
-  seat: SeatPrediction;
-}
-
-function headlineOf(
-  state: State,
-  units: BenchContext['units'],
-  whole: SeatPrediction,
-  seats: readonly Weighed[],
-): Block {
-  const gaps = `End gap ${showLimits(whole.pressed.endGapMm, 'length', units)}, shoulder gap ${showLimits(whole.pressed.shoulderGapMm, 'length', units)} when pressed`;
-  const { text, tone } = VERDICTS[whole.verdict];
-  if (state.way !== 'records') {
-    const doubts = doubtsOf(state, whole);
-    // No green over readings that contradict each other, or over a gap that nobody has typed.
-    const told = doubts === '' || tone !== 'good' ? tone : 'care';
-    return { kind: 'headline', tone: told, text, detail: `${doubts}${gaps}.` };
+function tellAnew(state: State, units: UnitSystem): Told {
+  const axialForceN = preloadOf(state);
+  const seat = predictJobSeat({ job: jobOf(state), ...(axialForceN === undefined ? {} : { axialForceN }) });
+  if (nothingRead(state)) {
+    return { seat, before: [nothingYet], after: [tryExample, cautions(seat)] };
   }
-  const counts = new Map<SeatVerdict, number>();
-  for (const { seat } of seats) counts.set(seat.verdict, (counts.get(seat.verdict) ?? 0) + 1);
-  const [most, ...others] = [...counts].sort(([, a], [, b]) => b - a);
-  const told = [...counts]
-    .sort(([, a], [, b]) => b - a)
-    .map(([verdict, count]) => `${lower(VERDICTS[verdict].text)} (${count})`)
-    .join(', ');
-  const agreed = others.length === 0 && most !== undefined;
+  const findings = sorted(seat.findings);
+  const likely = likelyOf(seat);
   return {
-    kind: 'headline',
-    tone: agreed ? VERDICTS[most[0]].tone : 'care',
-    text: agreed ? VERDICTS[most[0]].text : 'The published sizes disagree',
-    detail: `Of ${seats.length} published sets: ${told}. A name is no seat: a trial fit by hand settles it.`,
-  };
-}
-
-const DISAGREEMENTS = ['readings-disagree', 'ways-strained', 'mark-disagrees'];
-
-/** What stands against taking the answer as it is: readings that cannot all be right, or numbers of the example. */
-function doubtsOf(state: State, whole: SeatPrediction): string {
-  const apart = whole.findings.find(({ code }) => DISAGREEMENTS.includes(code));
-  if (apart !== undefined) return `${apart.message} `;
-  if (state.way !== 'trial') return '';
-  const ofExample = (['endGap', 'shoulderGap'] as const).filter((key) => state[key] === defaults[key]);
-  if (ofExample.length === 2) return 'An invented example, until both gaps are yours. ';
-  const [key] = ofExample;
-  if (key === undefined) return '';
-  return `The ${key === 'endGap' ? 'gap to the spindle end' : 'gap to the shoulder'} is still that of the example: empty its field if you did not measure it. `;
-}
-
-const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
-
-function answer(context: BenchContext): readonly Block[] {
-  const { state, wide } = context;
-  const pairs = pairsOf(state);
-  const [first] = pairs;
-  if (first === undefined) return [];
-  const { whole, before, after } = tell(context, pairs, first);
-  const share = (numberOf(state, 'pressed') ?? 100) / 100;
-  const drawn = share === 1 ? whole : predictSeat(inputOf(state, first, share));
-  return [
-    ...before,
-    {
-      kind: 'figure',
-      svg: drawSeat({
-        spindle: first.spindle,
-        arm: first.arm,
-        handFit: drawn.handFit,
-        pressed: drawn.pressed,
-        verdict: drawn.verdict,
-        widthPx: wide ? 720 : 360,
-      }),
-      caption: `Section to scale${first.set === undefined ? '' : `; shapes of the set ${first.set}`}. Drag the arm sideways.`,
-      drag: { key: 'pressed', label: 'How much of the force is on', from: 'by hand', to: 'pressed' },
-    },
-    ...(state.way === 'shapes' ? [] : [swap(state)]),
-    ...after,
-  ];
-}
-
-const other = (id: string | undefined): Square =>
-  squareOf(id) === 'square-taper-jis' ? 'square-taper-iso' : 'square-taper-jis';
-
-/** The other square in one press. Gaps that were measured belong to the arm they were measured on, so names go by themselves. */
-function swap({ way, spindle, arm }: State): Block {
-  const names = way === 'trial' ? { way: 'records' } : {};
-  return {
-    kind: 'actions',
-    title: way === 'trial' ? 'And by the names alone, with' : 'Swap',
-    actions: [
-      { label: `arm: ${NAMES[other(arm)]}`, set: { ...names, arm: other(arm) } },
-      { label: `spindle: ${NAMES[other(spindle)]}`, set: { ...names, spindle: other(spindle) } },
+    seat,
+    before: [headlineOf(state, seat, likely), { kind: 'findings', findings: stops(findings) }],
+    after: [
+      ...others(state, units),
+      chances(likely),
+      values(state, seat, units),
+      ways(seat, units),
+      { kind: 'links', title: 'Next', links: links(state) },
+      { kind: 'findings', findings: findings.filter(({ severity }) => severity !== 'stop') },
+      ...(isExample(state) ? [clearExample] : []),
     ],
   };
 }
 
-/** Which sizes of the spindle's end may seat this arm, all else as it was filled in. */
-function endsThatSeat(state: State, { spindle, arm }: Pair, units: BenchContext['units']) {
+const nothingRead = (state: State): boolean =>
+  readingsIn(state).length === 0 && !isSquare(state.spindle) && !isSquare(state.arm);
+
+const nothingYet: Block = {
+  kind: 'headline',
+  tone: 'plain',
+  text: 'Two gaps tell it best',
+  detail:
+    'Push the arm on by hand, without the bolt, and measure how deep the spindle end lies below the seat of the bolt, and what is left between arm and shoulder. Sizes or the names of the two squares tell less.',
+};
+
+const tryExample: Block = {
+  kind: 'actions',
+  title: 'No arm at hand?',
+  actions: [{ label: 'try it with an invented trial fit', set: { ...EXAMPLE, spindle: SQUARES[0], arm: SQUARES[0] } }],
+};
+
+const clearExample: Block = {
+  kind: 'actions',
+  actions: [{ label: 'clear the example', set: { ...defaults } }],
+};
+
+const cautions = ({ findings }: JobSeat): Block => ({
+  kind: 'findings',
+  findings: findings.filter(({ code }) => code === 'caution-maker-first'),
+});
+
+/** The answer in the words of the sheet; green only over readings of somebody's own. */
+function headlineOf(state: State, { state: fits, headline, lead }: JobSeat, likely: readonly VerdictShare[]): Block {
+  const { verdict } = lead.prediction;
+  const words = verdictWords[verdict];
+  const example = isExample(state) ? 'An invented example. ' : '';
+  if (fits === 'fits') {
+    const tone = example === '' ? TONES[verdict] : 'care';
+    return { kind: 'headline', tone, text: 'It seats', detail: `${example}${headline}` };
+  }
+  if (fits === 'does-not-fit') {
+    return { kind: 'headline', tone: 'stop', text: capital(words), detail: `${example}${headline}` };
+  }
+  const [first] = likely;
+  const chance =
+    first === undefined ? '' : `: ${verdictWords[first.verdict]} in ${inHundred(first.probability)} of 100`;
+  const text = lead.basis === 'published-set' ? 'Cannot tell by names or one part alone' : `Cannot tell yet${chance}`;
+  return { kind: 'headline', tone: 'care', text, detail: `${example}${headline}` };
+}
+
+/** Never all and never none: draws are no proof. */
+const inHundred = (part: number): number => Math.min(99, Math.max(1, Math.round(100 * part)));
+
+/** What the draws come to, likeliest first. */
+const likelyOf = ({ input }: JobSeat): VerdictShare[] =>
+  seatDistribution({ ...input, samples: SAMPLES, seed: 1 })
+    .verdicts.filter(({ probability }) => probability > 0)
+    .sort((a, b) => b.probability - a.probability);
+
+function chances(likely: readonly VerdictShare[]): Block {
+  return {
+    kind: 'bars',
+    title: 'If each reading lies anywhere within its limits, alike',
+    note: `${SAMPLES} draws from the seed 1, good to about 2 in 100. The worst case decides, and it is what stands above.`,
+    rows: likely.map(({ verdict, probability }) => ({
+      label: capital(verdictWords[verdict]),
+      share: probability,
+      text: probability < 0.005 ? 'under 1 %' : percent(probability),
+    })),
+  };
+}
+
+function values(state: State, seat: JobSeat, units: UnitSystem): Block {
+  const { handFit, pressed, travelMm, pressReached, sensitivity } = seat.lead.prediction;
+  const length = (value: Limits | null): string => showLimits(value, 'gap', units);
+  const [top] = sensitivity;
+  return {
+    kind: 'values',
+    title: 'From hand fit to pressed',
+    rows: [
+      { label: 'End gap by hand', value: length(handFit.endGapMm) },
+      { label: 'Shoulder gap by hand', value: length(handFit.shoulderGapMm) },
+      {
+        label: 'Preload that presses',
+        value: showLimits(seat.press.preloadN, 'force', units),
+        note: pressNote(state, seat, units),
+      },
+      { label: 'Travel under the press', value: length(travelMm) },
+      { label: 'End gap, pressed', value: length(pressed.endGapMm) },
+      { label: 'Shoulder gap, pressed', value: length(pressed.shoulderGapMm) },
+      { label: 'Flats in use', value: length(pressed.engagedLengthMm) },
+      { label: 'Share of the press that the stops leave', value: percent(pressReached.nominal) },
+      ...endsThatSeat(state, seat.input, units),
+      ...(top === undefined
+        ? []
+        : [
+            {
+              label: 'What moves this most',
+              value: capital(pathWords(top.path)),
+              note: `${show(Math.abs(top.effectMm), 'gap', units)} of seat within its limits`,
+            },
+          ]),
+    ],
+  };
+}
+
+function pressNote({ press: known }: State, { press }: JobSeat, units: UnitSystem): string {
+  if (known === 'force') return 'as filled in';
+  const from =
+    press.torqueFrom === 'part-maker' ? 'the part maker’s torque' : 'the torque that most of the trade allows';
+  return `${from}, ${show(press.torqueNm.nominal, 'torque', units)}; friction of thread and head ${press.threadFriction.lower} to ${press.threadFriction.upper}`;
+}
+
+/** Every other way of knowing, the published sets apart: they contradict each other and none is merged. */
+function ways({ lead, others: rest }: JobSeat, units: UnitSystem): Block {
+  const rows = [lead, ...rest].filter(({ basis }) => basis === 'published-set');
+  return {
+    kind: 'ranges',
+    title: 'End gap, pressed, by every published pair of sizes',
+    note: `${lead.basis === 'published-set' ? 'Sources contradict each other and none is merged.' : 'Claims about parts of the name; what was read of yours comes before them.'} Left of the line the bolt lands on the spindle end.`,
+    zero: 'flush',
+    rows: rows.map(({ set, sources, prediction: { pressed, verdict } }) => ({
+      label: setName(set, sources),
+      text: `${showLimits(pressed.endGapMm, 'gap', units)}. ${capital(verdictWords[verdict])}`,
+      tone: TONES[verdict],
+      ...pressed.endGapMm,
+    })),
+  };
+}
+
+/** A set by the title of what published it; two makers of one page are told apart by the set's own name. */
+function setName(set: string, sources: readonly string[]): string {
+  const own = sources.find((id) => set.startsWith(id));
+  const { title } = getSource(own ?? sources[0] ?? set);
+  const rest = set
+    .slice(own?.length ?? set.length)
+    .replaceAll('-', ' ')
+    .trim();
+  return `${title}${rest === '' ? '' : ` (${rest})`}`;
+}
+
+/** Readings of one part alone: that part on every published mate, to say which of them it is for. */
+function others(state: State, units: UnitSystem): Block[] {
+  if (state.endGap || state.shoulderGap) return [];
+  if (state.aMouth) return [everyMate(state, units, 'spindle')];
+  return state.sEnd ? [everyMate(state, units, 'arm')] : [];
+}
+
+function everyMate(state: State, units: UnitSystem, mate: 'spindle' | 'arm'): Block {
+  const rows = SQUARES.flatMap((square) => {
+    const own = isSquare(state[mate === 'arm' ? 'spindle' : 'arm'])
+      ? {}
+      : { [mate === 'arm' ? 'spindle' : 'arm']: square };
+    const { input } = predictJobSeat({ job: jobOf({ ...state, ...own, [mate]: square }), ...forceOf(state) });
+    const shapes = mate === 'spindle' ? spindleGeometries(getInterface(square)) : armGeometries(getInterface(square));
+    return shapes.flatMap(({ geometry, set, sources }) => {
+      const { pressed, verdict } = predictSeat({ ...input, [mate]: geometry, sensitivities: false } as SeatInput);
+      if (pressed.endGapMm === null) return [];
+      const text = `${showLimits(pressed.endGapMm, 'gap', units)}. ${capital(verdictWords[verdict])}`;
+      return [{ label: `${NAMES[square]}: ${setName(set, sources)}`, text, tone: TONES[verdict], ...pressed.endGapMm }];
+    });
+  });
+  return {
+    kind: 'ranges',
+    title:
+      mate === 'spindle'
+        ? 'Which spindle is it for? End gap of this arm, pressed, on each published one'
+        : 'Which arm is it for? End gap, pressed, of each published arm on this spindle',
+    note: 'Left of the line the bolt lands on the spindle end. A part of the name may still differ: push the arm on by hand.',
+    zero: 'flush',
+    rows,
+  };
+}
+
+const forceOf = (state: State): { axialForceN?: Limits } => {
+  const axialForceN = preloadOf(state);
+  return axialForceN === undefined ? {} : { axialForceN };
+};
+
+/** Which sizes of the spindle's end may seat the arm that was read, all else as it is. */
+function endsThatSeat(state: State, input: SeatInput, units: UnitSystem) {
   const mouth = numberOf(state, 'aMouth');
-  if (mouth === undefined) return [];
-  const hundredths = Array.from({ length: 75 }, (_, k) => mouth - 1.7 + 0.02 * k);
-  const ends = hundredths.filter(
-    (acrossFlatsAtEndMm) =>
-      acrossFlatsAtEndMm > 0 &&
-      ['seats', 'marginal'].includes(
-        predictSeat(inputOf(state, { arm, spindle: { ...spindle, acrossFlatsAtEndMm } })).verdict,
-      ),
-  );
+  if (mouth === undefined || state.endGap || state.shoulderGap) return [];
+  const ends = Array.from({ length: 75 }, (_, k) => mouth - 1.7 + 0.02 * k).filter((acrossFlatsAtEndMm) => {
+    if (acrossFlatsAtEndMm <= 0) return false;
+    const spindle = { ...input.spindle, acrossFlatsAtEndMm };
+    return ['seats', 'marginal'].includes(
+      predictSeat({ ...input, spindle, sensitivities: false } as SeatInput).verdict,
+    );
+  });
   const [least] = ends;
   const most = ends.at(-1);
   if (least === undefined || most === undefined) return [];
@@ -477,53 +368,80 @@ function endsThatSeat(state: State, { spindle, arm }: Pair, units: BenchContext[
     {
       label: 'Spindle ends that may seat this arm',
       value: `${show(least, 'length', units).replace(/\s.*/, '')} to ${show(most, 'length', units)} across flats`,
-      note: 'at the middle of all else that was filled in; a trial fit by hand decides',
+      note: 'at the middle of all else; a trial fit by hand decides',
     },
   ];
 }
 
-/** The arm that was measured, on every spindle that is published: which of them it is for. */
-function everySpindle(state: State, { arm }: Pair, units: BenchContext['units']): Block {
-  const rows = SQUARES.flatMap((square) =>
-    spindleGeometries(getInterface(square)).flatMap(({ geometry: spindle, set = '' }) => {
-      const { pressed, verdict } = predictSeat(inputOf(state, { spindle, arm }));
-      if (pressed.endGapMm === null) return [];
-      const { text, tone } = VERDICTS[verdict];
-      const label = `${NAMES[square]}, ${set}`;
-      return [{ label, text: `${showLimits(pressed.endGapMm, 'length', units)}. ${text}`, tone, ...pressed.endGapMm }];
-    }),
-  );
-  return {
-    kind: 'ranges',
-    title: 'Which spindle is it for? End gap of this arm, pressed, on each published one',
-    note: 'Left of the line the bolt lands on the spindle end. A spindle of the name may still differ: push the arm on by hand.',
-    zero: 'flush',
-    rows,
-  };
+/** Classes of friction that the sheet takes for a thread and head, as the torque page calls them. */
+const THREADS: Record<string, string> = { lubricated: 'friction-class-b', dry: 'friction-class-c' };
+
+function links(state: State) {
+  const { spindle = '', arm = '', torque = '', thread = '', lubrication = '', strength = '' } = state;
+  const named = isSquare(spindle) ? [['joint', spindle]] : [];
+  const differs = isSquare(arm) && arm !== spindle ? [['armJoint', arm]] : [];
+  const title = isExample(state) ? [['title', 'Invented example']] : [];
+  const sheet = new URLSearchParams([['from', 'empty'], ...title, ...named, ...differs, ...readingsIn(state)]);
+  const bolt = new URLSearchParams([
+    ...(torque === '' ? [] : [['torque', torque]]),
+    ...(thread === '' ? [] : [['bolt', thread]]),
+    ...(strength === '' ? [] : [['strength', strength]]),
+    ...(lubrication === '' ? [] : [['friction', THREADS[lubrication] ?? '']]),
+  ]);
+  return [
+    { text: 'How tight: torque and preload of the bolt', href: `./torque.html${bolt.size === 0 ? '' : `?${bolt}`}` },
+    { text: 'Everything on one sheet', href: `./job.html?${sheet}` },
+    ...(state.endGap || state.shoulderGap
+      ? []
+      : [{ text: 'What square is it? Readings to a name', href: './identify.html' }]),
+  ];
 }
 
-/** What every published pair of sizes would make of it, on one scale. */
-function conflict(state: State, seats: readonly Weighed[], units: BenchContext['units']): Block {
+/** The gaps while the arm is pressed on, as the drawing shows them: hand fit and pressed seat are the library's. */
+function between(hand: Limits | null, pressed: Limits | null, share: number): Limits | null {
+  if (hand === null || pressed === null) return pressed;
+  const at = (key: keyof Limits): number => hand[key] + share * (pressed[key] - hand[key]);
+  return { lower: at('lower'), nominal: at('nominal'), upper: at('upper') };
+}
+
+function answer(context: BenchContext): readonly Block[] {
+  const { state, wide } = context;
+  const { seat, before, after } = tell(context);
+  const { handFit, pressed, verdict } = seat.lead.prediction;
+  const share = (numberOf(state, 'pressed') ?? 100) / 100;
+  const drawn = {
+    ...pressed,
+    endGapMm: between(handFit.endGapMm, pressed.endGapMm, share),
+    shoulderGapMm: between(handFit.shoulderGapMm, pressed.shoulderGapMm, share),
+    engagedLengthMm: between(handFit.engagedLengthMm, pressed.engagedLengthMm, share),
+  };
+  const { set, sources } = seat.lead;
+  return [
+    ...before,
+    {
+      kind: 'figure',
+      svg: drawSeat({ ...seat.shapes, handFit, pressed: drawn as typeof pressed, verdict, widthPx: wide ? 720 : 360 }),
+      caption: `Section to scale; what was not read is drawn as by: ${setName(set, sources)}. Drag the arm sideways.`,
+      drag: { key: 'pressed', label: 'How far it is pressed', from: 'by hand', to: 'pressed' },
+    },
+    ...(nothingRead(state) ? [] : [swap(state)]),
+    ...after,
+  ];
+}
+
+const other = (id: string | undefined): Square => (id === SQUARES[0] ? SQUARES[1] : SQUARES[0]);
+
+/** The other square in one press. Gaps that were measured belong to the arm they were measured on, so names go by themselves. */
+function swap({ endGap, shoulderGap, spindle, arm }: State): Block {
+  const measured = Boolean(endGap || shoulderGap);
+  const names = measured ? { endGap: '', shoulderGap: '', example: '' } : {};
   return {
-    kind: 'ranges',
-    title: 'End gap, pressed, by every published pair of sizes',
-    note:
-      state.way === 'trial'
-        ? 'With a trial fit the sources hardly matter.'
-        : 'Sources contradict each other and none is merged. Left of the line the bolt lands on the spindle end.',
-    zero: 'flush',
-    rows: seats.flatMap(({ pair: { set = '' }, seat: { pressed, verdict } }) =>
-      pressed.endGapMm === null
-        ? []
-        : [
-            {
-              label: set,
-              text: `${showLimits(pressed.endGapMm, 'length', units)}. ${VERDICTS[verdict].text}`,
-              tone: VERDICTS[verdict].tone,
-              ...pressed.endGapMm,
-            },
-          ],
-    ),
+    kind: 'actions',
+    title: measured ? 'And without the gaps, by the names, with' : 'Swap',
+    actions: [
+      { label: `arm: ${NAMES[other(arm)]}`, set: { ...names, arm: other(arm) } },
+      { label: `spindle: ${NAMES[other(spindle)]}`, set: { ...names, spindle: other(spindle) } },
+    ],
   };
 }
 

@@ -1,5 +1,6 @@
 import { drawPreloadRange } from '@spindlewright/drawing';
-import type { Limits } from '@spindlewright/quantity';
+import { type Limits, limitsOf } from '@spindlewright/quantity';
+import { getSource } from '@spindlewright/quantity/sources';
 import {
   assemblyLimit,
   frictionRange,
@@ -11,27 +12,39 @@ import {
   wrenchSetting,
 } from '@spindlewright/torque';
 import { frictionClasses, listTradeTorques, propertyClasses, toolClasses } from '@spindlewright/torque/data';
-import { type Bench, type BenchContext, type Block, type Group, numberOf, option, sorted, stops } from './bench.ts';
+import { jobDefaults } from 'spindlewright';
+import {
+  type Bench,
+  type BenchContext,
+  type Block,
+  type Group,
+  numberOf,
+  option,
+  type State,
+  sorted,
+  stops,
+} from './bench.ts';
 import { show, showLimits } from './units.ts';
 
 const BOLTS = ['M8x1', 'M8x1.25', 'M10x1', 'M12x1', 'M15x1', 'M6x1', 'M5x0.8', '9/16-20 UN', '1/2-20 UN'];
 
 const defaults = {
   bolt: 'M8x1',
-  strength: '8.8',
+  strength: '',
   torque: '40',
-  friction: 'greased-steel-thread',
-  head: '20',
-  hole: 'square',
-  holeSize: '12.6',
+  friction: 'unknown',
+  head: '',
+  hole: 'round',
+  holeSize: '',
   tool: 'click-wrench-iso-6789',
   wrench: '250',
   extension: '0',
   angle: '0',
 };
 
-// ISO 898-1 class of a bolt whose head nobody read, as a job takes it: judgement.
-const USUAL_CLASS = '8.8';
+// What the sheet of a job takes, so that both say the same of the same bolt.
+const { unknownThread, unreadPropertyClass, bearingHoleClearance, bearingRing } = jobDefaults;
+const USUAL_CLASS = unreadPropertyClass.value.toFixed(1);
 
 type PreloadJoint = Omit<Parameters<typeof preloadRange>[0], 'torqueNm'>;
 
@@ -40,6 +53,9 @@ interface Joint {
   bearing: Parameters<typeof assemblyLimit>[0]['bearing'];
   threadFriction: Limits;
 }
+
+/** Joint of the trade's torques that a crank bolt belongs to. */
+const TAPER_BOLT = 'square-taper-bolt';
 
 const words = (id: string): string => id.replaceAll('-', ' ');
 
@@ -68,27 +84,37 @@ function groups({ state }: BenchContext): readonly Group[] {
           key: 'friction',
           label: 'Thread and head are',
           type: 'choice',
-          options: frictionClasses
-            .filter(({ max }) => max !== undefined)
-            .map(({ id, min, max }) => option(id, `${words(id)} (${min} to ${max})`)),
+          options: [
+            option('unknown', `not known (${unknownThread.lower} to ${unknownThread.upper})`),
+            ...frictionClasses
+              .filter(({ max }) => max !== undefined)
+              .map(({ id, min, max }) => option(id, `${words(id)} (${min} to ${max})`)),
+          ],
         },
       ],
     },
     {
       title: 'The face under the head',
       fields: [
-        { key: 'head', label: 'Outer diameter that bears', type: 'number', quantity: 'length' },
         {
           key: 'hole',
-          label: 'Hole under it',
+          label: 'It lies',
           type: 'radios',
-          options: [option('square', 'the square of the arm'), option('round', 'round')],
+          options: [option('round', 'on a washer or flange'), option('square', 'on the square of the arm itself')],
+        },
+        {
+          key: 'head',
+          label: 'Outer diameter that bears',
+          type: 'number',
+          quantity: 'length',
+          ...(state.hole === 'square' ? {} : { hint: 'empty = a ring of 3.8 mm, 16 mm for M8' }),
         },
         {
           key: 'holeSize',
           label: state.hole === 'square' ? 'Square, across flats' : 'Hole diameter',
           type: 'number',
           quantity: 'length',
+          ...(state.hole === 'square' ? {} : { hint: 'empty = 0.4 mm over the thread, 8.4 mm for M8' }),
         },
       ],
     },
@@ -125,12 +151,10 @@ function groups({ state }: BenchContext): readonly Group[] {
 function answer({ state, units, wide }: BenchContext): readonly Block[] {
   const thread = threadFor(state.bolt ?? '');
   const torqueNm = numberOf(state, 'torque') ?? 0;
-  const { friction } = frictionRange({ of: frictionId(state.friction ?? '') });
+  const friction = frictionOf(state.friction ?? '');
+  const bearing = bearingOf(state, thread.majorDiameterMm);
   if (friction === null) return [];
-  const outerDiameterMm = numberOf(state, 'head') ?? 0;
-  const holeMm = numberOf(state, 'holeSize') ?? 0;
-  const bearing =
-    state.hole === 'square' ? { outerDiameterMm, squareHoleMm: holeMm } : { outerDiameterMm, holeDiameterMm: holeMm };
+  if (bearing === undefined) return [{ kind: 'headline', tone: 'plain', text: 'How large are head and square?' }];
   const joint = { thread, bearing, threadFriction: friction, bearingFriction: friction };
   const strength = state.strength ? { propertyClass: state.strength } : {};
   const range = preloadRange({ torqueNm, ...(state.tool ? { tool: state.tool } : {}), ...joint, ...strength });
@@ -144,7 +168,7 @@ function answer({ state, units, wide }: BenchContext): readonly Block[] {
     extensionAngleDeg: numberOf(state, 'angle') ?? 0,
   });
   const limit = state.strength ? assemblyLimit({ ...exact, propertyClass: state.strength }) : undefined;
-  const most = limit && mostTorque(joint, state.strength ?? '');
+  const most = mostTorque(joint, state.strength || USUAL_CLASS);
   const yields = range.strength === undefined ? undefined : range.strength.utilisation;
   const yieldN = state.strength
     ? propertyClass(state.strength, thread.majorDiameterMm).yieldStrengthMPa * thread.stressAreaMm2
@@ -187,7 +211,7 @@ function answer({ state, units, wide }: BenchContext): readonly Block[] {
       svg: drawPreloadRange({
         preloadN: range.preloadN,
         marks: [
-          ...(limit ? [{ label: 'nine tenths of yield', forceN: limit.preloadN }] : []),
+          ...(limit ? [{ label: 'nine tenths of yield, twist included', forceN: limit.preloadN }] : []),
           ...(yieldN ? [{ label: 'yield, pull alone', forceN: yieldN }] : []),
         ],
         widthPx: wide ? 720 : 360,
@@ -203,15 +227,13 @@ function answer({ state, units, wide }: BenchContext): readonly Block[] {
           label: 'Hand force at the mark',
           value: showHand(handForce({ torqueNm: setting.settingNm, leverLengthMm: wrenchLengthMm }).forceN, units),
         },
-        ...(most === undefined
-          ? []
-          : [
-              {
-                label: 'No more than, for a bolt of this mark',
-                value: show(most.lower, 'torque', units),
-                note: `nine tenths of its yield strength where friction is lowest; where it is highest that would be ${show(most.upper, 'torque', units)}, but nobody sees which it is; the part maker’s own torque comes first`,
-              },
-            ]),
+        {
+          label: state.strength
+            ? 'No more than, for a bolt of this mark'
+            : `No more than, were it marked ${USUAL_CLASS}`,
+          value: show(most.lower, 'torque', units),
+          note: `nine tenths of its yield strength where friction is lowest; at its middle that would be ${show(most.nominal, 'torque', units)}, where it is highest ${show(most.upper, 'torque', units)}, but nobody sees which it is; the part maker’s own torque comes first`,
+        },
         { label: 'To loosen again, before it settles', value: showLimits(range.looseningTorqueNm, 'torque', units) },
         {
           label: 'Largest over smallest preload',
@@ -221,17 +243,20 @@ function answer({ state, units, wide }: BenchContext): readonly Block[] {
     },
     {
       kind: 'table',
-      title: 'What the trade says',
+      title: 'What the trade says of a square taper',
       note: `Common practice and published ranges, side by side; the part maker’s own value comes before all of them.${thread.majorDiameterMm < 8 ? '' : beyondTrade(most, state.strength ?? '', units)}`,
-      head: ['for', 'range', 'source'],
-      rows: listTradeTorques().map(({ joint: name, fastener, minNm, maxNm, standing, sources }) => [
-        fastener === undefined || fastener === '' ? words(name) : `${words(name)}: ${fastener}`,
+      head: ['bolt', 'range', 'source'],
+      rows: listTradeTorques(TAPER_BOLT).map(({ fastener = '', minNm, maxNm, standing, sources }) => [
+        fastener === '' ? 'any' : fastener,
         minNm === maxNm || maxNm === undefined
           ? show(minNm, 'torque', units)
           : `${show(minNm, 'torque', units).replace(/\s.*/, '')} to ${show(maxNm, 'torque', units)}`,
-        sources.length === 0 ? words(standing) : `${sources.join(', ')} (${words(standing)})`,
+        sources.length === 0
+          ? words(standing)
+          : `${sources.map((id) => getSource(id).title).join('; ')} (${words(standing)})`,
       ]),
     },
+    { kind: 'links', title: 'Other joints', links: [{ text: 'Every torque that is published', href: '../data/' }] },
     {
       kind: 'bars',
       title: 'Where the torque goes',
@@ -256,7 +281,7 @@ function answer({ state, units, wide }: BenchContext): readonly Block[] {
       links: [
         {
           text: 'Where the arm seats with this preload',
-          href: `./seat.html?force=${Math.min(35_000, 500 * Math.round(range.preloadN.nominal / 500))}`,
+          href: `./seat.html?${seatSearch(range.preloadN)}`,
         },
       ],
     },
@@ -264,11 +289,35 @@ function answer({ state, units, wide }: BenchContext): readonly Block[] {
   ];
 }
 
-/** `frictionRange` takes a class by its letter and a state of the parts by its id. */
-const frictionId = (id: string): string => {
+/** Friction of thread and head, by what the list calls it. */
+function frictionOf(id: string): Limits | null {
+  if (id === 'unknown') return limitsOf(unknownThread);
+  // `frictionRange` takes a class by its letter and a state of the parts by its id.
   const letter = /^friction-class-([a-e])$/.exec(id)?.[1];
-  return letter === undefined ? id : letter.toUpperCase();
-};
+  return frictionRange({ of: letter === undefined ? id : letter.toUpperCase() }).friction;
+}
+
+/** The face that turns under the head; a washer that nobody measured is the sheet's. */
+function bearingOf(state: State, majorDiameterMm: number): Joint['bearing'] | undefined {
+  const holeMm = numberOf(state, 'holeSize');
+  const headMm = numberOf(state, 'head');
+  if (state.hole === 'square') {
+    return holeMm === undefined || headMm === undefined ? undefined : { outerDiameterMm: headMm, squareHoleMm: holeMm };
+  }
+  const holeDiameterMm = holeMm ?? majorDiameterMm + bearingHoleClearance.value;
+  return { outerDiameterMm: headMm ?? holeDiameterMm + 2 * bearingRing.value, holeDiameterMm };
+}
+
+/** The whole range goes on to the seat, so that the arm is not said to sit more surely than its bolt pulls. */
+function seatSearch({ lower, nominal, upper }: Limits): URLSearchParams {
+  const round = (forceN: number): string => String(100 * Math.round(forceN / 100));
+  return new URLSearchParams({
+    press: 'force',
+    force: round(nominal),
+    forceLow: round(lower),
+    forceHigh: round(upper),
+  });
+}
 
 const sameTorques = (torqueNm: number): string =>
   [show(torqueNm, 'torque', 'metric'), show(torqueNm, 'torque', 'inch')].join(' = ');
@@ -295,9 +344,9 @@ function strengthUse(input: {
 }
 
 /** Says so where a bolt does not bear what the trade states for its thread. */
-function beyondTrade(most: Limits | undefined, strength: string, units: BenchContext['units']): string {
-  const least = Math.min(...listTradeTorques('square-taper-bolt').map(({ minNm }) => minNm));
-  if (most === undefined || most.lower >= least) return '';
+function beyondTrade(most: Limits, strength: string, units: BenchContext['units']): string {
+  const least = Math.min(...listTradeTorques(TAPER_BOLT).map(({ minNm }) => minNm));
+  if (strength === '' || most.lower >= least) return '';
   return ` A bolt marked ${strength} is sure of ${show(most.lower, 'torque', units)} only, less than any of the ranges for a square taper: fit a stronger bolt, or ask the part maker; a smaller torque presses the arm less.`;
 }
 

@@ -113,6 +113,10 @@ function readingsDisagree({ lead }: SeatFacts): boolean {
   });
 }
 
+/** What the leading way has to say; that a reading is not what was published is no fault of the reading. @internal */
+export const seatFindings = (seat: SeatFacts): readonly Finding[] =>
+  seat.lead.prediction.findings.filter(({ code }) => code !== 'readings-disagree' || readingsDisagree(seat));
+
 /** The fact that narrows the prediction most and that somebody can find out: the trial fit first. */
 function missingReading(job: Job, { lead }: SeatFacts): string {
   const { pressed } = lead.prediction;

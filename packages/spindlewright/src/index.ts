@@ -34,6 +34,7 @@ export type {
 } from './job.ts';
 export type { FasteningPlan, JointPart, NotHere } from './joint-part.ts';
 export { messages } from './messages/en.ts';
+export { type JobSeat, predictJobSeat } from './predict-job-seat.ts';
 export { type Provenance, provenance } from './provenance.ts';
 export { readJob } from './read-job.ts';
 export { renderHtml } from './render-html.ts';

@@ -34,6 +34,8 @@ export function recordsOf(job: Job): JobRecords {
   const flats = job.spindle?.flats;
   if (flats === undefined) {
     const spindle = arm ?? getInterface(SQUARE_TAPERS[0]);
+    // An arm that was tried on has told more than any name.
+    if (job.trialFit !== undefined) return { spindle, arm: arm ?? spindle, findings: [] };
     const findings = [
       createFinding({
         code: 'taper-not-identified',

@@ -5,11 +5,11 @@ import type { SeatBasis } from './seat-part.ts';
 /** A verdict in plain words. @internal */
 export const verdictWords: Readonly<Record<SeatPrediction['verdict'], string>> = {
   seats: 'seats',
-  marginal: 'seats, but only just',
+  marginal: 'may seat: too close to say',
   'bottoms-on-end': 'bolt lands on the spindle end',
-  'hits-shoulder': 'stopped by the wall',
+  'hits-shoulder': 'arm is stopped at the shoulder',
   'too-little-engagement': 'too little of the flats in use',
-  'does-not-start': 'does not go on',
+  'does-not-start': 'arm does not go on',
 };
 
 /** A way of knowing in plain words. @internal */

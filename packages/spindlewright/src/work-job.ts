@@ -2,7 +2,7 @@ import { buySection } from './buy-section.ts';
 import { candidatesSection, judgeCandidates } from './candidates.ts';
 import { costOf, costSection } from './cost-section.ts';
 import { decideJob } from './decide-job.ts';
-import { decideSeat } from './decide-seat.ts';
+import { decideSeat, seatFindings } from './decide-seat.ts';
 import { diagnosisOf } from './diagnosis-part.ts';
 import { diagnosisFindings, diagnosisSections } from './diagnosis-sections.ts';
 import { assumptions, groundsSection } from './grounds-section.ts';
@@ -110,9 +110,7 @@ function workTaper(read: Job): JobSheet {
       ...records.findings,
       ...(diagnosis === undefined ? [] : diagnosisFindings(read, diagnosis)),
       ...(seatDecision?.findings ?? []),
-      ...(seat?.lead.prediction.findings ?? []).filter(
-        ({ code }) => code !== 'readings-disagree' || decision.state === 'cannot-tell',
-      ),
+      ...(seat === undefined ? [] : seatFindings(seat)),
       ...(seat?.mate.findings ?? []),
       ...boltFindings,
     ]),

@@ -46,11 +46,11 @@ export const messages = {
   'warn-shoulder': 'The arm bears on the shoulder and is not pressed as it has to be ({short} short). Do not ride.',
 
   'verdict-seats': 'Seats',
-  'verdict-marginal': 'Marginal: seats, with little room left',
-  'verdict-bottoms-on-end': 'Bolt meets the spindle end first',
-  'verdict-hits-shoulder': 'Arm meets the shoulder first',
-  'verdict-too-little-engagement': 'Too little of the taper is engaged',
-  'verdict-does-not-start': 'Arm does not go onto the taper',
+  'verdict-marginal': 'May seat: too close to say',
+  'verdict-bottoms-on-end': 'Bolt lands on the spindle end',
+  'verdict-hits-shoulder': 'Arm is stopped at the shoulder',
+  'verdict-too-little-engagement': 'Too little of the flats in use',
+  'verdict-does-not-start': 'Arm does not go on',
 
   'say-section': 'Section along the spindle axis through two flats, to scale.',
   'say-position': '{position}: end gap {endGap}, shoulder gap {shoulderGap}, engaged length {engaged}.',
