@@ -24,7 +24,12 @@ export interface JobSeat extends SeatFacts {
   /** What the leading way was predicted from; `predictSeat` and `seatDistribution` take it. */
   input: SeatInput;
   /** Both parts as the leading way has them, in mm; `drawSeat` takes them. */
-  shapes: { spindle: SpindleShape<Measurand>; arm: ArmShape<Measurand> };
+  shapes: {
+    /** The spindle, lengths in mm, angle in deg. */
+    spindle: SpindleShape<Measurand>;
+    /** The arm, lengths in mm, angle in deg. */
+    arm: ArmShape<Measurand>;
+  };
   /** What else there is to know of the seat and the pair, gravest first. */
   findings: readonly Finding[];
 }
@@ -42,8 +47,8 @@ export interface JobSeat extends SeatFacts {
  *
  * Accuracy: as its limits say; with a trial fit about 0.1 mm plus the range of the press.
  *
- * @param input.job - The job, as `readJob` gives it or as plain data; lengths in mm, torque in Nm.
- * @param input.axialForceN - Preload in place of the one that follows from the torque, N, 0 to 1e6.
+ * @param input - `job`: as `readJob` gives it or as plain data, lengths in mm, torque in Nm. `axialForceN`: limits of the
+ * preload, N, at least 0, in place of those that follow from the torque.
  * @returns State, headline, every way of knowing the seat, the press, the input and shapes of the leading way, findings.
  * @throws {@link DomainError} for a job that `readJob` refuses or whose interfaces are no such tapers.
  * @example
@@ -65,7 +70,8 @@ export interface JobSeat extends SeatFacts {
  * ```
  * @see `predictSeat` and `preloadRange`, and their sources.
  */
-export function predictJobSeat({ job, axialForceN }: { job: Job; axialForceN?: Limits }): JobSeat {
+export function predictJobSeat(input: { job: Job; axialForceN?: Limits }): JobSeat {
+  const { job, axialForceN } = input;
   const read = readJob(job);
   if (!isTaperJob(read)) {
     const { spindle, arm } = read.interface;
@@ -76,7 +82,11 @@ export function predictJobSeat({ job, axialForceN }: { job: Job; axialForceN?: L
   const records = recordsOf(read);
   const planned = pressPlan(read);
   const press = axialForceN === undefined ? planned : { ...planned, preloadN: axialForceN };
-  const { facts, input, shown } = knowSeat(read, press, records.spindle, records.arm, { sensitivities: true });
+  const {
+    facts,
+    input: seatInput,
+    shown,
+  } = knowSeat(read, press, records.spindle, records.arm, { sensitivities: true });
   const { state, headline, missingFact, findings } = decideSeat(read, facts);
   return {
     ...facts,
@@ -84,7 +94,7 @@ export function predictJobSeat({ job, axialForceN }: { job: Job; axialForceN?: L
     headline,
     ...(missingFact === undefined ? {} : { missingFact }),
     press,
-    input,
+    input: seatInput,
     shapes: { spindle: shown.spindle, arm: shown.arm },
     findings: gravestFirst(
       forReader([...records.findings, ...findings, ...seatFindings(facts), ...facts.mate.findings]),
