@@ -68,6 +68,32 @@ describe('preloadRange', () => {
     expect(range.findings.map((finding) => finding.code)).toContain('self-loosening');
   });
 
+  it('unwinds the less hard the less it was tightened', () => {
+    const slippery = { lower: 0.005, nominal: 0.006, upper: 0.007 };
+    const friction = { threadFriction: slippery, bearingFriction: slippery };
+    const { tool: _, ...bare } = joint;
+    const range = preloadRange({ ...bare, ...friction, torqueNm: { lower: 10, nominal: 20, upper: 30 } });
+    const at = (torqueNm: number, both: number): number =>
+      preloadFromTorque({ ...bare, torqueNm, threadFriction: both, bearingFriction: both }).looseningTorqueNm;
+    // Hardest at the most torque with the least friction, least at the least torque with the most.
+    expect(range.looseningTorqueNm.lower).toBeCloseTo(at(30, 0.005), 12);
+    expect(range.looseningTorqueNm.nominal).toBeCloseTo(at(20, 0.006), 12);
+    expect(range.looseningTorqueNm.upper).toBeCloseTo(at(10, 0.007), 12);
+    expect(range.looseningTorqueNm.upper).toBeLessThan(0);
+  });
+
+  it('is said to unwind by itself whenever some torque inside the limits makes it, and never without torque', () => {
+    const slippery = { lower: 0.005, nominal: 0.01, upper: 0.02 };
+    const friction = { threadFriction: slippery, bearingFriction: slippery };
+    const untilNow = { lower: 0, nominal: 20, upper: 40 };
+    expect(codesOf({ ...friction, torqueNm: untilNow })).toContain('self-loosening');
+    expect(codesOf({ torqueNm: untilNow })).not.toContain('self-loosening');
+    const none = preloadRange({ ...joint, ...friction, torqueNm: 0 });
+    expect(none.findings.map((finding) => finding.code)).not.toContain('self-loosening');
+    expect(none.looseningTorqueNm).toEqual({ lower: 0, nominal: 0, upper: 0 });
+    expect(JSON.parse(JSON.stringify(none))).toEqual(none);
+  });
+
   /** Largest and smallest of what a grid over both frictions makes, ends included, by the scalar conversion. */
   const overGrid = (
     input: Parameters<typeof preloadRange>[0],
@@ -133,6 +159,75 @@ describe('preloadRange', () => {
     expect(most).toBeGreaterThan(Math.max(useAt(0.02, 0.3), useAt(0.6, 0.3)) + 0.01);
   });
 
+  it('bounds the stress where it rises only in a part of the friction that the middle lies outside of', () => {
+    const joint = {
+      torqueNm: 20,
+      thread: metricThread({ nominalDiameterMm: 8, pitchMm: 4 }),
+      bearingFriction: { lower: 0.15, nominal: 0.15, upper: 0.15 },
+      bearing: { outerDiameterMm: 16, holeDiameterMm: 8 },
+    };
+    const propertyClass = { yieldStrengthMPa: 640 };
+    const useAt = (threadFriction: number, bearingFriction: number): number => {
+      const { preloadN } = preloadFromTorque({ ...joint, threadFriction, bearingFriction });
+      const { thread, bearing } = joint;
+      return preloadN / assemblyLimit({ thread, propertyClass, threadFriction, bearing, utilisation: 1 }).preloadN;
+    };
+    // It falls up to a friction of about 0.08, rises up to 0.44 and falls again.
+    for (const [lower, upper] of [
+      [0.01, 1],
+      [0.075, 0.085],
+      [0.001, 0.2],
+      [0.06, 0.13],
+      [0.3, 0.6],
+      [0.4, 0.9],
+    ] as const) {
+      const input = { ...joint, threadFriction: { lower, nominal: lower, upper } };
+      const { least, most } = overGrid(input, useAt);
+      const { strength } = preloadRange({ ...input, propertyClass });
+      expect(strength?.utilisation.lower).toBeLessThanOrEqual(least * (1 + 1e-12));
+      expect(strength?.utilisation.upper).toBeGreaterThanOrEqual(most * (1 - 1e-12));
+      expect(strength?.utilisation.lower).toBeCloseTo(least, 4);
+      expect(strength?.utilisation.upper).toBeCloseTo(most, 4);
+    }
+    expect(useAt(0.44, 0.15)).toBeGreaterThan(Math.max(useAt(0.01, 0.15), useAt(1, 0.15)) + 0.01);
+  });
+
+  it('finds the lowest stress of the linear form in closed form', () => {
+    // With the twist x = sqrt 3 times shear over pull and the lever arm a + b x, both linear in the friction, the stress
+    // per torque sqrt(1 + x^2)/(As (a + b x)) is lowest at x = b/a, where it is 1/(As sqrt(a^2 + b^2)).
+    const thread = metricThread({ nominalDiameterMm: 8, pitchMm: 1.25 });
+    const [head, radiusMm] = [0.2, 4.5];
+    const { pitchMm, pitchDiameterMm, stressDiameterMm, stressAreaMm2 } = thread;
+    const perShear = 1.5 * Math.sqrt(3) * (pitchDiameterMm / stressDiameterMm);
+    const b = (0.58 * pitchDiameterMm) / (perShear * 1.155);
+    const a = 0.16 * pitchMm + head * radiusMm - b * perShear * (pitchMm / (Math.PI * pitchDiameterMm));
+    const { strength } = preloadRange({
+      torqueNm: 20,
+      thread,
+      threadFriction: { lower: 0.001, nominal: 0.1, upper: 1 },
+      bearingFriction: { lower: head, nominal: head, upper: head },
+      bearing: { outerDiameterMm: 12, holeDiameterMm: 6 },
+      method: 'vdi-2230',
+      propertyClass: { yieldStrengthMPa: 640 },
+    });
+    expect(strength?.equivalentStressMPa.lower).toBeCloseTo(20_000 / stressAreaMm2 / Math.hypot(a, b), 9);
+  });
+
+  it('does not call a stress beyond a limit or a yield strength that it just reaches', () => {
+    const exact = { ...joint, tool: undefined, threadFriction: 0.12, bearingFriction: 0.12 };
+    const beyond = (change: object): string[] =>
+      preloadRange({ ...exact, ...change } as never)
+        .findings.map((finding) => finding.code)
+        .filter((code) => code.startsWith('beyond'));
+    const { strength } = preloadRange({ ...exact, propertyClass: '8.8' } as never);
+    const propertyClass = { yieldStrengthMPa: strength?.equivalentStressMPa.upper ?? 0 };
+    expect(beyond({ propertyClass })).toEqual(['beyond-assembly-limit']);
+    expect(beyond({ propertyClass, utilisation: 1 })).toEqual([]);
+    expect(beyond({ propertyClass: { yieldStrengthMPa: propertyClass.yieldStrengthMPa * 0.999 } })).toEqual([
+      'beyond-yield',
+    ]);
+  });
+
   it('says how far the bolt is used, and speaks up beyond the limit and beyond yield', () => {
     expect(preloadRange(joint).strength).toBeUndefined();
     const used = (propertyClass: string): [string[], number] => {
@@ -171,6 +266,12 @@ describe('preloadRange', () => {
     ]);
     expect(JSON.parse(JSON.stringify(range))).toEqual(range);
     expect(structuredClone(range)).toEqual(range);
+    const byFeel = preloadRange({ ...joint, tool: 'by-feel', propertyClass: '8.8' });
+    expect(byFeel.sources).toEqual([...byFeel.sources].sort());
+    expect(byFeel.sources).toContain('preload-methods-table');
+    const { tool: _, ...bare } = joint;
+    expect(preloadRange(bare).sources).toEqual([]);
+    expect(Object.keys(preloadRange(bare))).not.toContain('strength');
   });
 
   it.each([
@@ -187,5 +288,9 @@ describe('preloadRange', () => {
     [{ tolerance: 2 }, 'tolerance'],
   ])('refuses %j', (change, path) => {
     expect(refusal(() => preloadRange({ ...joint, ...change } as never)).path).toBe(path);
+  });
+
+  it.each([null, undefined, 'M8x1'])('refuses %j for a joint', (input) => {
+    expect(refusal(() => preloadRange(input as never)).message).toMatch(/^preloadRange: /);
   });
 });

@@ -182,7 +182,7 @@ export function preloadRange(input: PreloadRangeInput): PreloadRange {
   }
   if (input.thread.hand === 'left')
     findings.push(raiseText('left-hand-thread', leftHandThread, 'note', {}, { path: 'thread' }));
-  if (looseningTorqueNm.lower <= 0 && torqueNm.lower > 0) {
+  if (looseningTorqueNm.lower < 0) {
     findings.push(
       raiseText('self-loosening', selfLoosening, 'caution', { looseningTorqueNm: looseningTorqueNm.lower }),
     );
