@@ -97,25 +97,25 @@ function discLessSquare(outerRadius: number, half: number, relief: number): { ar
   const corner = half * Math.SQRT2;
   const rest = (r: number): number => {
     const besideSquare = r >= corner ? Math.PI / 4 : Math.acos(Math.min(1, half / r));
-    if (relief === 0 || Math.abs(r - corner) >= relief) return besideSquare;
     const cosine = (r * r + corner * corner - relief * relief) / (2 * r * corner);
     return Math.max(0, Math.min(besideSquare, Math.PI / 4 - Math.acos(Math.min(1, Math.max(-1, cosine)))));
   };
   // The rest has corners and steep ends at these radii only: the square's side, the relief's extremes, the corner, and
   // where the relief crosses the side.
   const crossing = Math.hypot(half, half - relief);
-  const knots = [half, corner - relief, crossing, corner, corner + relief, outerRadius]
-    .filter((r) => r >= half && r <= outerRadius)
-    .sort((a, b) => a - b);
+  const knots = [half, corner - relief, crossing, corner, corner + relief, outerRadius].filter(
+    (r) => r >= half && r <= outerRadius,
+  );
   let area = 0;
   let moment = 0;
   for (let k = 1; k < knots.length; k++) {
     const from = knots[k - 1] ?? half;
     const span = (knots[k] ?? half) - from;
     // r = from + span (1 - cos t)/2 makes the square-root ends smooth, so that Simpson's rule converges fast.
-    for (let i = 0; i <= PANELS; i++) {
+    // At both ends the slices are 0.
+    for (let i = 1; i < PANELS; i++) {
       const t = (Math.PI * i) / PANELS;
-      const weight = (i === 0 || i === PANELS ? 1 : i % 2 === 1 ? 4 : 2) * (Math.PI / PANELS / 3);
+      const weight = (i % 2 === 1 ? 4 : 2) * (Math.PI / PANELS / 3);
       const r = from + (span * (1 - Math.cos(t))) / 2;
       const slice = 8 * weight * rest(r) * ((span * Math.sin(t)) / 2) * r;
       area += slice;

@@ -38,8 +38,7 @@ export function boltStage(bolt: FixingBolt, gapMm: Limits): FixingStage {
   const depths = [bolt.threadDepthMm, bolt.holeDepthMm].flatMap((depth) =>
     depth === undefined ? [] : [hardLimits(depth)],
   );
-  const [first, second] = depths;
-  const stopMm = first === undefined ? undefined : second === undefined ? first : smaller(first, second);
+  const stopMm = depths.length === 0 ? undefined : depths.reduce((first, second) => smaller(first, second));
   const fromMm = bolt.threadLengthMm === undefined ? startOf(bolt) : larger(startOf(bolt), shankEnd(bolt, gapMm));
   const toMm = stopMm === undefined ? tipDepthMm : smaller(tipDepthMm, stopMm);
   return stage(tipDepthMm, stopMm === undefined ? null : minus(stopMm, tipDepthMm), minus(toMm, fromMm), bolt);

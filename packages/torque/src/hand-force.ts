@@ -44,7 +44,7 @@ const STEADY_PULL_N = 250;
 export function handForce(input: { torqueNm: number; leverLengthMm: number; pullAngleDeg?: number }): HandForce {
   checkInput({ where: 'handForce', value: input, fields });
   const { torqueNm, leverLengthMm, pullAngleDeg = 90 } = input;
-  const sine = pullAngleDeg === 90 ? 1 : Math.sin((pullAngleDeg * Math.PI) / 180);
+  const sine = Math.sin((pullAngleDeg * Math.PI) / 180);
   const forceN = (torqueNm * 1000) / (leverLengthMm * sine);
   return {
     forceN,

@@ -64,22 +64,15 @@ export function headPressure(input: {
     areaMm2,
     evenPressureRadiusMm,
     loadRatio: limitMPa === undefined ? null : pressureMPa / limitMPa,
-    findings: [
-      ...(limitMPa === undefined
-        ? [raiseText('member-yields-unknown', memberYieldsUnknown, 'note', {}, { path: 'limitingPressureMPa' })]
-        : []),
-      ...(limitMPa !== undefined && pressureMPa > limitMPa
-        ? [
-            raiseText(
-              'head-pressure-high',
-              headPressureHigh,
-              'caution',
-              { pressureMPa, limitMPa },
-              { sources: ['vdi-2230-table-4-quoted'] },
-            ),
-          ]
-        : []),
-      ...bearingFindings(input.bearing),
-    ],
+    findings: [...limitFindings(pressureMPa, limitMPa), ...bearingFindings(input.bearing)],
   };
+}
+
+function limitFindings(pressureMPa: number, limitMPa: number | undefined): Finding[] {
+  if (limitMPa === undefined) {
+    return [raiseText('member-yields-unknown', memberYieldsUnknown, 'note', {}, { path: 'limitingPressureMPa' })];
+  }
+  if (pressureMPa <= limitMPa) return [];
+  const sources = ['vdi-2230-table-4-quoted'];
+  return [raiseText('head-pressure-high', headPressureHigh, 'caution', { pressureMPa, limitMPa }, { sources })];
 }

@@ -139,13 +139,9 @@ export function preloadDistribution(input: PreloadDistributionInput): PreloadDis
   ] as const) {
     if (!Number.isInteger(count)) throw refuse('preloadDistribution', path, String(count), 'a whole number');
   }
-  if ((correlation?.length ?? 0) > 1) {
-    throw refuse(
-      'preloadDistribution',
-      'correlation',
-      `a list of ${correlation?.length}`,
-      'one entry: there is one pair',
-    );
+  if (correlation !== undefined && correlation.length > 1) {
+    const received = `a list of ${correlation.length}`;
+    throw refuse('preloadDistribution', 'correlation', received, 'one entry: there is one pair');
   }
   const worst = preloadRange(range);
   const uniform = uniformSource(seed);

@@ -79,17 +79,17 @@ export function propertyClass(propertyClass: string, nominalDiameterMm: number):
   const here = own.filter(
     (row) => nominalDiameterMm > (row.aboveDiameterMm ?? 0) && nominalDiameterMm <= (row.upToDiameterMm ?? Infinity),
   );
-  const strengthOf = (quantity: string): number | undefined => here.find((row) => row.quantity === quantity)?.value;
-  const yieldStrengthMPa = strengthOf('yield-strength');
-  const tensileStrengthMPa = strengthOf('tensile-strength');
-  if (yieldStrengthMPa === undefined || tensileStrengthMPa === undefined) {
+  const listed = (quantity: string): number | undefined => here.find((row) => row.quantity === quantity)?.value;
+  const strengthOf = (quantity: string): number => {
+    const value = listed(quantity);
+    if (value !== undefined) return value;
     throw refuse(where, 'nominalDiameterMm', String(nominalDiameterMm), `a size in which ${propertyClass} is made`);
-  }
+  };
   return {
     propertyClass,
-    yieldStrengthMPa,
-    tensileStrengthMPa,
-    proofStressMPa: strengthOf('proof-stress') ?? null,
+    yieldStrengthMPa: strengthOf('yield-strength'),
+    tensileStrengthMPa: strengthOf('tensile-strength'),
+    proofStressMPa: listed('proof-stress') ?? null,
     sources: [...new Set(here.flatMap((row) => row.sources))].sort(),
     dataEdition,
     findings:

@@ -61,9 +61,8 @@ export function threadFor(designation: string): Thread {
     .replace(/(\d),(\d)/g, '$1.$2')
     .replace(/\s+/g, ' ')
     .trim();
-  const handed = /^(.*?)[ -]+(LH|RH)$/i.exec(plain);
-  const hand: Hand = handed?.[2]?.toUpperCase() === 'LH' ? 'left' : 'right';
-  const text = handed?.[1] ?? plain;
+  const [, text = plain, side = ''] = /^(.*?)[ -]+(LH|RH)$/i.exec(plain) ?? [];
+  const hand: Hand = side.toUpperCase() === 'LH' ? 'left' : 'right';
   const thread = readMetric(text, hand) ?? readInch(text, hand);
   if (thread === undefined) throw unreadable(designation, text);
   return thread;
@@ -105,9 +104,10 @@ function coarsePitch(diameterMm: number, text: string): number {
 function readInch(text: string, hand: Hand): Thread | undefined {
   const bySeries = new RegExp(`^${SIZE} ?(?:in)? (UNC|UNF|UNEF)$`, 'i').exec(text);
   if (bySeries !== null) {
-    const label = bySeries[2]?.toUpperCase();
-    const diameterIn = sizeIn(bySeries[1] ?? '');
-    const row = rows().find((entry) => entry.series === label && near(entry.nominalDiameterIn, diameterIn));
+    const [, size = '', label = ''] = bySeries;
+    const diameterIn = sizeIn(size);
+    const ofSeries = rows().filter((entry) => entry.series === label.toUpperCase());
+    const row = ofSeries.find((entry) => near(entry.nominalDiameterIn, diameterIn));
     if (row?.threadsPerInch === undefined) throw unreadable(text, text);
     return labelled(diameterIn, row.threadsPerInch, hand);
   }
@@ -153,7 +153,7 @@ function labelled(nominalDiameterIn: number, threadsPerInch: number, hand: Hand)
   return { ...thread, designation };
 }
 
-const near = (a: number | undefined, b: number): boolean => a !== undefined && Math.abs(a - b) < 1e-9;
+const near = (a = Infinity, b: number): boolean => Math.abs(a - b) < 1e-9;
 
 const seriesOf = (diameterIn: number, threadsPerInch: number): string | undefined =>
   rows().find((row) => near(row.nominalDiameterIn, diameterIn) && row.threadsPerInch === threadsPerInch)?.series;

@@ -57,20 +57,20 @@ export function tighteningScatter(input: { meanPreloadN: number; method: string 
     method: { type: 'choice', values: rows().map((row) => row.id) },
   };
   checkInput({ where: 'tighteningScatter', value: input, fields });
-  const row = rows().find((entry) => entry.id === input.method);
+  // The check leaves only names that a row has.
+  const [row] = rows().filter((entry) => entry.id === input.method) as [Row];
   const boundsOf = (percent: number): Limits => ({
     lower: input.meanPreloadN * (1 - percent / 100),
     nominal: input.meanPreloadN,
     upper: input.meanPreloadN * (1 + percent / 100),
   });
   const factorOf = (percent: number): number => (100 + percent) / (100 - percent);
-  const [least, most] = [row?.minScatterPercent ?? 0, row?.maxScatterPercent ?? 0];
   return {
-    bestN: boundsOf(least),
-    worstN: boundsOf(most),
-    minTighteningFactor: factorOf(least),
-    maxTighteningFactor: factorOf(most),
-    sources: [...(row?.sources ?? [])],
+    bestN: boundsOf(row.minScatterPercent),
+    worstN: boundsOf(row.maxScatterPercent),
+    minTighteningFactor: factorOf(row.minScatterPercent),
+    maxTighteningFactor: factorOf(row.maxScatterPercent),
+    sources: [...row.sources],
     dataEdition,
   };
 }

@@ -59,9 +59,10 @@ export function toolTorque(input: { torqueNm: Measurand; tool: string }): ToolTo
   const fields: FieldSpecs = { torqueNm: { ...torqueSpec, type: 'measurand' }, tool: toolSpec() };
   checkInput({ where: 'toolTorque', value: input, fields });
   const set = hardLimits(input.torqueNm);
-  const row = rows().find((entry) => entry.id === input.tool);
-  const meetsLower = row?.upToTorqueNm !== undefined && set.lower <= row.upToTorqueNm;
-  const deviationPercent = (meetsLower ? row?.deviationUpToPercent : row?.deviationPercent) ?? 0;
+  // The check leaves only names that a row has.
+  const [row] = rows().filter((entry) => entry.id === input.tool) as [Row];
+  const { upToTorqueNm = 0, deviationUpToPercent = row.deviationPercent } = row;
+  const deviationPercent = set.lower <= upToTorqueNm ? deviationUpToPercent : row.deviationPercent;
   return {
     torqueNm: {
       lower: set.lower * (1 - deviationPercent / 100),
@@ -69,7 +70,7 @@ export function toolTorque(input: { torqueNm: Measurand; tool: string }): ToolTo
       upper: set.upper * (1 + deviationPercent / 100),
     },
     deviationPercent,
-    sources: [...(row?.sources ?? [])],
+    sources: [...row.sources],
     dataEdition,
   };
 }

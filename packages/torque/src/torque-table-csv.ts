@@ -42,6 +42,7 @@ export function torqueTableCsv(table: TorqueTable): string {
 }
 
 function cell(value: string | number): string {
-  const text = typeof value === 'string' && /^[=+\-@\t\r]/.test(value) ? `'${value}` : String(value);
+  const plain = String(value);
+  const text = /^[=+\-@\t\r]/.test(plain) ? `'${plain}` : plain;
   return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }

@@ -77,6 +77,5 @@ export function wrenchSetting(input: {
 // Math.cos(pi/2) is 6e-17: a crowfoot at right angles would change the setting's last digit.
 function cosine(angleDeg: number): number {
   if (Math.abs(angleDeg) % 180 === 90) return 0;
-  if (Math.abs(angleDeg) % 180 === 0) return Math.abs(angleDeg) % 360 === 0 ? 1 : -1;
   return Math.cos((angleDeg * Math.PI) / 180);
 }
