@@ -20,6 +20,12 @@ describe('angleTightening', () => {
     expect(preloadNPerDeg * 36).toBeCloseTo(20_000, 6);
   });
 
+  it('turns less where the pitch is larger: 0.1 mm on 1.25 mm are 8 hundredths of a turn', () => {
+    const { angleTurns, preloadNPerDeg } = angleTightening({ ...joint, thread: threadFor('M8') });
+    expect(angleTurns).toBeCloseTo(0.08, 12);
+    expect(preloadNPerDeg).toBeCloseTo(20_000 / 28.8, 9);
+  });
+
   it('adds the travel of a part that moves in', () => {
     expect(angleTightening({ ...joint, travelMm: 0.9 }).angleTurns).toBeCloseTo(1, 12);
   });

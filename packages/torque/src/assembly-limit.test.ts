@@ -43,6 +43,10 @@ describe('assemblyLimit', () => {
     expect(assemblyLimit({ ...joint, propertyClass: propertyClass('8.8', 8) }).preloadN).toBe(byId.preloadN);
     expect(assemblyLimit({ ...joint, propertyClass: { yieldStrengthMPa: 640 } }).preloadN).toBe(byId.preloadN);
     expect(byId.sources).toEqual(['iso-898-1-quoted', 'iso-898-1-ultimate-quoted', 'vdi-2230-2001-quoted']);
+    // A bare number rests on nothing of ours, and nothing is known about its sizes.
+    const bare = assemblyLimit({ ...joint, propertyClass: { yieldStrengthMPa: 640 } });
+    expect(bare.sources).toEqual(['vdi-2230-2001-quoted']);
+    expect(bare.findings.map((finding) => finding.code)).toEqual(['one-friction-value']);
   });
 
   it('says that the limit belongs to one friction', () => {
@@ -56,10 +60,15 @@ describe('assemblyLimit', () => {
     [{ propertyClass: '8.7' }, 'propertyClass'],
     [{ propertyClass: { yieldStrengthMPa: 0 } }, 'propertyClass.yieldStrengthMPa'],
     [{ propertyClass: undefined }, 'propertyClass'],
+    [{ propertyClass: null }, 'propertyClass'],
     [{ propertyClass: { strengthMPa: 640 } }, 'propertyClass.yieldStrengthMPa'],
     [{ bearing: { outerDiameterMm: 8, holeDiameterMm: 9 } }, 'bearing.holeDiameterMm'],
     [{ torsion: 'none' }, 'torsion'],
   ])('refuses %j', (change, path) => {
     expect(refusal(() => assemblyLimit({ ...joint, ...change } as never)).path).toBe(path);
+  });
+
+  it.each([null, undefined, 'M8x1'])('refuses %j for a joint', (input) => {
+    expect(refusal(() => assemblyLimit(input as never)).message).toMatch(/^assemblyLimit: /);
   });
 });

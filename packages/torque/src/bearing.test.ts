@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { bearingFindings, ringOf } from './bearing.ts';
+import { refusal } from '../test/refusal.ts';
+import { bearingFindings, checkRing, ringOf } from './bearing.ts';
+import { headPressure } from './head-pressure.ts';
 
 /** A quarter of the disc less square and reliefs, strip by strip along x with the gaps of each strip: independent of the
  * polar form of the code. */
@@ -64,6 +66,21 @@ describe('ring under a head', () => {
   it.each([
     [20, 12.7, 0.5],
     [20, 12.7, 1],
+    [24, 12.5, 3],
+    [32, 12.5, 6.25],
+  ])(
+    'face %d on square %d with relief %d: meets the area of the closed form',
+    (outerDiameterMm, squareHoleMm, relief) => {
+      // Reliefs wholly under the face and clear of each other: a quarter of each lies inside the square already.
+      const area = (Math.PI / 4) * outerDiameterMm ** 2 - squareHoleMm ** 2 - 3 * Math.PI * relief ** 2;
+      const ring = ringOf({ outerDiameterMm, squareHoleMm, cornerReliefMm: relief });
+      expect(Math.abs(ring.areaMm2 / area - 1)).toBeLessThan(1e-6);
+    },
+  );
+
+  it.each([
+    [20, 12.7, 0.5],
+    [20, 12.7, 1],
     [20, 12.7, 1.5],
     [19, 12.6, 0.8],
     [17, 12.7, 0],
@@ -107,6 +124,26 @@ describe('ring under a head', () => {
     expect(codesOf(19.97, 1)).not.toContain('head-misses-corners');
     const [, missed] = bearingFindings({ outerDiameterMm: 19, squareHoleMm: 12.7, cornerReliefMm: 1 });
     expect(missed?.values.cornerMm).toBeCloseTo(19.9605, 3);
+  });
+
+  it('is said to miss corners that it just meets', () => {
+    const codes = bearingFindings({ outerDiameterMm: 12.5 * Math.SQRT2, squareHoleMm: 12.5 }).map(({ code }) => code);
+    expect(codes).toContain('head-misses-corners');
+  });
+
+  it('may be as thin as a hundredth of a millimetre, and reliefs half as wide as the square', () => {
+    // 16.25 - 0.01 is the double next to 16.24.
+    expect(() => checkRing('x', { outerDiameterMm: 16.25, holeDiameterMm: 16.25 - 0.01 })).not.toThrow();
+    expect(refusal(() => checkRing('x', { outerDiameterMm: 16.25, holeDiameterMm: 16.245 })).path).toBe(
+      'bearing.holeDiameterMm',
+    );
+    const widest = { outerDiameterMm: 30, squareHoleMm: 12.5, cornerReliefMm: 6.25 };
+    expect(() => checkRing('x', widest)).not.toThrow();
+    expect(refusal(() => checkRing('x', { ...widest, cornerReliefMm: 6.26 })).path).toBe('bearing.cornerReliefMm');
+  });
+
+  it.each([null, undefined, 'round', 5])('is not %j', (bearing) => {
+    expect(refusal(() => headPressure({ preloadN: 1, bearing: bearing as never })).path).toBe('bearing');
   });
 
   it('shrinks to the corners left over when the face is smaller than the diagonal', () => {

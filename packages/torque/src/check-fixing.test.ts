@@ -57,6 +57,20 @@ describe('a bolt', () => {
     expect(outcome({ ...bolt, threadDepthMm: 17.5 }).codes).toEqual(['bottoms-in-hole']);
   });
 
+  it('that just touches the end of the thread at hand fit is free there still', () => {
+    expect(outcome({ ...bolt, threadDepthMm: 18 }).codes).toEqual(['bottoms-when-pressed']);
+    expect(outcome({ ...bolt, threadDepthMm: 17.99 }).codes).toEqual(['bottoms-in-hole']);
+  });
+
+  it('carries by no more thread than there is: of the hole, and of its own', () => {
+    // Pressed tip at 19: the thread of the hole ends at 18.5, that of the bolt begins at 19 - 10.
+    expect(checkFixing({ ...bolt, threadDepthMm: 18.5 }).pressed.engagementMm.nominal).toBe(18.5);
+    expect(checkFixing({ ...bolt, threadLengthMm: 10 }).pressed.engagementMm.nominal).toBe(10);
+    expect(checkFixing({ ...bolt, threadLengthMm: 10, threadStartMm: 12 }).pressed.engagementMm.nominal).toBe(7);
+    const { threadDepthMm: _, ...open } = bolt;
+    expect(checkFixing(open).pressed).toMatchObject({ clearanceMm: null, engagementMm: { nominal: 19 } });
+  });
+
   it('just fits where its tip meets the end of the thread, with a word of caution up to one pitch', () => {
     expect(outcome({ ...bolt, threadDepthMm: 19 })).toMatchObject({ state: 'fits', codes: ['nearly-bottoms'] });
     expect(outcome({ ...bolt, threadDepthMm: 19.99 }).codes).toEqual(['nearly-bottoms']);
@@ -84,6 +98,12 @@ describe('a bolt', () => {
       travelMm: { lower: 0.5, nominal: 1, upper: 1.5 },
     });
     expect(doubtful).toEqual({ state: 'cannot-tell', missing: 'travelMm', codes: ['may-bottom'] });
+  });
+
+  it('asks first for what is named first when two lengths are known equally badly', () => {
+    const about = (middle: number) => ({ lower: middle - 0.5, nominal: middle, upper: middle + 0.5 });
+    const both = { ...bolt, threadDepthMm: 19, endGapMm: about(2.5), travelMm: about(1) };
+    expect(outcome(both)).toMatchObject({ state: 'cannot-tell', missing: 'endGapMm' });
   });
 
   it('needs one diameter of thread in steel, counted from where the thread begins', () => {
@@ -120,6 +140,9 @@ describe('a bolt', () => {
     const long = { ...bolt, travelMm: 15 };
     expect(outcome({ ...long, endGapMm: 16 }).codes).toEqual([]);
     expect(outcome({ ...long, endGapMm: 17 }).codes).toEqual(['few-turns-at-start']);
+    // Four turns are enough; where even all the thread is too short, that alone is said.
+    expect(outcome({ ...long, endGapMm: 16.5 }).codes).toEqual([]);
+    expect(outcome({ ...long, endGapMm: 17, threadStartMm: 15 }).codes).toEqual(['bolt-too-short']);
   });
 
   it('cannot dive deeper than the seat that meets the spindle end', () => {
@@ -229,6 +252,16 @@ describe('a nut', () => {
     // Pressed face at 2.6: a stud of 10.6 fills the nut of 8.
     expect(outcome({ ...nut, studLengthMm: 10.61 }).codes).toEqual(['nearly-bottoms']);
     expect(outcome({ ...nut, studLengthMm: 10.5 }).codes).toEqual(['nearly-bottoms', 'nut-not-filled']);
+  });
+
+  it('counts its turns by its own pitch, and is warned of few', () => {
+    // 8 mm of thread on a pitch of 1.25.
+    const { engagedTurns } = checkFixing(nut).pressed;
+    expect(engagedTurns.lower).toBeCloseTo(6.4, 12);
+    expect(engagedTurns.nominal).toBeCloseTo(6.4, 12);
+    expect(engagedTurns.upper).toBeCloseTo(6.4, 12);
+    // A thin nut is wanted whole: 3 mm are 2.4 turns, all it has.
+    expect(outcome({ ...nut, nutHeightMm: 3 }).codes).toEqual(['nearly-bottoms', 'few-turns-at-start']);
   });
 
   it('cannot be told without the run-out of the stud', () => {

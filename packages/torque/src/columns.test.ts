@@ -56,6 +56,49 @@ describe('column conversions', () => {
     expect(preloadN[0]).toBeGreaterThan(0);
   });
 
+  it('write preloads into arrays of the caller too', () => {
+    const out = { preloadN: new Float64Array(1), refused: new Uint8Array(1) };
+    const joint = { ...base, threadFriction: 0.1, bearingFriction: 0.1 };
+    expect(preloadFromTorqueColumns({ ...joint, torqueNm: [40], out }).preloadN).toBe(out.preloadN);
+    expect(out.preloadN[0]).toBe(preloadFromTorque({ ...joint, torqueNm: 40 }).preloadN);
+  });
+
+  it.each(['exact', 'vdi-2230', 'nut-factor'] as const)(
+    '%s: judge rows at the ends of their domain as the single ones',
+    (method) => {
+      const ends = [
+        [1e9, 0.1, 0.1],
+        [1.000001e9, 0.1, 0.1],
+        [0, 0.1, 0.1],
+        [40, 1, 0.1],
+        [40, 0.1, 1],
+        [40, 0.1, 1.0001],
+        [40, 0.1, 0],
+        [40, 0.1, -0.1],
+      ];
+      const column = (place: number): number[] => ends.map((row) => row[place] ?? 0);
+      const columns = { threadFriction: column(1), bearingFriction: column(2) };
+      const accepted = (run: () => unknown): number => {
+        try {
+          run();
+          return 0;
+        } catch {
+          return 1;
+        }
+      };
+      const single = ends.map(([torqueNm = 0, threadFriction = 0, bearingFriction = 0]) =>
+        accepted(() => preloadFromTorque({ ...base, method, torqueNm, threadFriction, bearingFriction })),
+      );
+      expect(single).toEqual([0, 1, 0, 0, 0, 1, 1, 1]);
+      expect([...preloadFromTorqueColumns({ ...base, method, ...columns, torqueNm: column(0) }).refused]).toEqual(
+        single,
+      );
+      expect([...torqueFromPreloadColumns({ ...base, method, ...columns, preloadN: column(0) }).refused]).toEqual(
+        single,
+      );
+    },
+  );
+
   it('mark texts, however much they read like a number', () => {
     const joint = {
       ...base,

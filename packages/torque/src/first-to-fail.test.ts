@@ -58,4 +58,39 @@ describe('firstToFail', () => {
     const face = { outerDiameterMm: 9, holeDiameterMm: 9 };
     expect(refusal(() => firstToFail({ ...input, bearing: face })).path).toBe('bearing.holeDiameterMm');
   });
+
+  it('reckons the thread of the bolt with 1/sqrt 3 of its tensile strength unless told', () => {
+    // Basic profile: three quarters of the pitch shear at the minor diameter of the hole; 8.8 breaks at 800 MPa.
+    const areaMm2 = Math.PI * thread.internalMinorDiameterMm * 0.75 * 8;
+    expect(forceOf(firstToFail(input), 'bolt-thread-strips')).toBeCloseTo((800 / Math.sqrt(3)) * areaMm2, 4);
+    const given = firstToFail({ ...input, boltShearStrengthMPa: 500 });
+    expect(forceOf(given, 'bolt-thread-strips')).toBeCloseTo(500 * areaMm2, 4);
+  });
+
+  it('reckons the face under the head only when both are known, face and pressure', () => {
+    for (const half of [{ bearing: { outerDiameterMm: 16, holeDiameterMm: 9 } }, { limitingPressureMPa: 260 }]) {
+      const { modes } = firstToFail({ ...input, ...half });
+      expect(modes.map((entry) => entry.mode)).not.toContain('head-sinks-in');
+      expect(modes).toHaveLength(4);
+    }
+  });
+
+  it('sets each force against the load; one that just carries it does not fail', () => {
+    const { modes } = firstToFail(input);
+    for (const { forceN, reserveRatio } of modes) expect((reserveRatio ?? 0) * 15_000).toBeCloseTo(forceN, 8);
+    const weakestN = modes[0]?.forceN ?? 0;
+    expect(firstToFail({ ...input, loadN: weakestN }).findings.map(({ code }) => code)).not.toContain(
+      'fails-under-load',
+    );
+    expect(firstToFail({ ...input, loadN: weakestN + 1 }).findings[0]?.code).toBe('fails-under-load');
+  });
+
+  it('names its sources', () => {
+    expect(firstToFail(input).sources).toEqual([
+      'fastener-handbook-stripping',
+      'iso-898-1-quoted',
+      'iso-898-1-ultimate-quoted',
+      'vdi-2230-2001-quoted',
+    ]);
+  });
 });

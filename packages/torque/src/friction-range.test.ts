@@ -11,7 +11,14 @@ describe('frictionRange', () => {
       expect(range).toMatchObject({ frictionClass: row.frictionClass, minFriction: row.min, standing: row.standing });
       expect(range.maxFriction).toBe(row.max ?? null);
       if (range.friction !== null) expect(range.friction.nominal).toBeCloseTo((row.min + (row.max ?? 0)) / 2, 10);
+      expect(range.sources).toEqual(row.sources);
     }
+  });
+
+  it('gives class B of VDI 2230 as limits, without a word more', () => {
+    const { friction, findings } = frictionRange({ of: 'B' });
+    expect(friction).toEqual({ lower: 0.08, nominal: 0.12, upper: 0.16 });
+    expect(findings).toEqual([]);
   });
 
   it('says so where the source gives no upper bound', () => {

@@ -7,6 +7,7 @@ describe('handForce', () => {
     expect(handForce({ torqueNm: 50, leverLengthMm: 250 }).forceN).toBe(200);
     expect(handForce({ torqueNm: 50, leverLengthMm: 250, pullAngleDeg: 30 }).forceN).toBeCloseTo(400, 10);
     expect(handForce({ torqueNm: 0, leverLengthMm: 250 }).forceN).toBe(0);
+    expect(handForce({ torqueNm: 50, leverLengthMm: 250, pullAngleDeg: 90 }).forceN).toBe(200);
   });
 
   it('speaks up above what one arm holds steadily', () => {

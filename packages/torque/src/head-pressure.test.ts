@@ -23,6 +23,14 @@ describe('headPressure', () => {
     expect(codesOf({})).toEqual(['member-yields-unknown']);
   });
 
+  it('is not too high at the limit itself, and has no share of a limit that is not known', () => {
+    const face = { outerDiameterMm: 16, holeDiameterMm: 9 };
+    const { pressureMPa, loadRatio } = headPressure({ preloadN: 25_000, bearing: face });
+    expect(loadRatio).toBeNull();
+    const at = headPressure({ preloadN: 25_000, bearing: face, limitingPressureMPa: pressureMPa });
+    expect(at).toMatchObject({ loadRatio: 1, findings: [] });
+  });
+
   it('refuses what leaves no ring', () => {
     expect(refusal(() => headPressure({ preloadN: -1, bearing })).path).toBe('preloadN');
     expect(refusal(() => headPressure({ preloadN: 1, bearing: { ...bearing, squareHoleMm: 20 } })).path).toBe(

@@ -30,6 +30,15 @@ describe('memberStiffness', () => {
     expect(there.gripLengthMm).toBe(26);
   });
 
+  it('lets unequal cones meet where they are equally wide', () => {
+    const { cones } = memberStiffness({ ...pack, farFaceDiameterMm: 22 });
+    const [near, far] = cones;
+    const widest = (face: number, heightMm = 0): number => face + 2 * heightMm * Math.tan(Math.PI / 6);
+    expect(cones).toHaveLength(2);
+    expect((near?.thicknessMm ?? 0) + (far?.thicknessMm ?? 0)).toBeCloseTo(30, 12);
+    expect(widest(18, near?.thicknessMm)).toBeCloseTo(widest(22, far?.thicknessMm), 12);
+  });
+
   it('leaves one cone where the other face is wider than it ever grows', () => {
     const one = memberStiffness({ ...pack, farFaceDiameterMm: 200 });
     expect(one.cones).toHaveLength(1);
@@ -37,7 +46,10 @@ describe('memberStiffness', () => {
   });
 
   it('refuses a hole as wide as a face, and no layer', () => {
-    expect(refusal(() => memberStiffness({ ...pack, farFaceDiameterMm: 12 })).path).toBe('holeDiameterMm');
+    for (const faces of [{ farFaceDiameterMm: 12 }, { faceDiameterMm: 12, farFaceDiameterMm: 18 }]) {
+      const narrow = refusal(() => memberStiffness({ ...pack, ...faces }));
+      expect(narrow).toMatchObject({ path: 'holeDiameterMm', received: '12', allowed: 'below the faces, 12 mm' });
+    }
     expect(refusal(() => memberStiffness({ ...pack, layers: [] })).path).toBe('layers');
     expect(refusal(() => memberStiffness({ ...pack, layers: [{ thicknessMm: 0, modulusGPa: 1 }] })).path).toBe(
       'layers[0].thicknessMm',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { refusal } from '../test/refusal.ts';
+import { engagementLengths } from './data.ts';
 import { minimumEngagement } from './minimum-engagement.ts';
 import { threadFor } from './thread-for.ts';
 
@@ -16,8 +17,18 @@ describe('minimumEngagement', () => {
   });
 
   it('refuses what the table lacks', () => {
-    expect(refusal(() => minimumEngagement({ ...input, pitch: 'fine' })).path).toBe('propertyClass');
+    expect(refusal(() => minimumEngagement({ ...input, pitch: 'fine' }))).toMatchObject({
+      path: 'propertyClass',
+      received: '8.8 fine',
+      allowed: expect.stringMatching(/^for Al 99\.5: (.*, )?8\.8 coarse/),
+    });
     expect(refusal(() => minimumEngagement({ ...input, nutMaterial: 'Al 99' })).nearest).toBe('Al 99.5');
     expect(refusal(() => minimumEngagement({ ...input, propertyClass: '9.9' })).path).toBe('propertyClass');
+  });
+
+  it('names the sources of its row', () => {
+    const [row] = engagementLengths.filter((entry) => entry.nutMaterial === 'Al 99.5' && entry.propertyClass === '8.8');
+    expect(minimumEngagement(input).sources).toEqual(row?.sources);
+    expect(row?.sources).not.toEqual([]);
   });
 });

@@ -1,3 +1,4 @@
+import { mean, quantileSeq, std } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { refusal } from '../test/refusal.ts';
 import { metricThread } from './metric-thread.ts';
@@ -122,5 +123,40 @@ describe('preloadDistribution', () => {
     [{ sample: 3 }, 'sample'],
   ])('refuses %j', (change, path) => {
     expect(refusal(() => preloadDistribution({ ...input, ...change } as never)).path).toBe(path);
+  });
+
+  it('counts in the samples it gives back what a library of its own makes of them', () => {
+    const belowN = [27_900, 28_100, 28_400];
+    const { keptN = [], ...found } = preloadDistribution({ ...input, samples: 100, belowN, keepSamples: true });
+    expect(keptN).toHaveLength(100);
+    expect(found.meanN).toBeCloseTo(mean(keptN), 6);
+    // Of a sample: divided by one less than its number.
+    expect(found.standardDeviationN / Number(std(keptN, 'unbiased'))).toBeCloseTo(1, 12);
+    expect(
+      found.quantiles.map(({ preloadN, probability }) => preloadN / Number(quantileSeq(keptN, probability))),
+    ).toEqual(found.quantiles.map(() => expect.closeTo(1, 12)));
+    expect(found.below.map(({ probability }) => probability)).toEqual(
+      belowN.map((limitN) => keptN.filter((preloadN) => preloadN < limitN).length / 100),
+    );
+  });
+
+  it('has nothing below, nothing kept and no chance of yielding unless asked', () => {
+    const found = preloadDistribution({ ...input, samples: 100 });
+    expect(found.below).toEqual([]);
+    expect(JSON.parse(JSON.stringify(found))).toStrictEqual(found);
+    expect(Object.keys(found)).not.toContain('keptN');
+    expect(preloadDistribution({ ...input, samples: 100, correlation: [] })).toEqual(found);
+  });
+
+  it('counts a preload neither below itself nor beyond a yield strength that it just reaches', () => {
+    const exact = { ...input, samples: 100, threadFriction: 0.12, bearingFriction: 0.12 };
+    const { strength, preloadN } = preloadRange({ ...rangeOf(exact), propertyClass: '8.8' });
+    const yieldStrengthMPa = strength?.equivalentStressMPa.nominal ?? 0;
+    const belowN = [preloadN.nominal, preloadN.nominal * 1.000001];
+    const found = preloadDistribution({ ...exact, belowN, propertyClass: { yieldStrengthMPa } });
+    expect(found.below.map(({ probability }) => probability)).toEqual([0, 1]);
+    expect(found.yieldProbability).toBe(0);
+    const weaker = { yieldStrengthMPa: yieldStrengthMPa * 0.999999 };
+    expect(preloadDistribution({ ...exact, propertyClass: weaker }).yieldProbability).toBe(1);
   });
 });

@@ -47,6 +47,21 @@ describe('preloadFromTorque', () => {
     );
   });
 
+  it('clamps nothing either where the locking element takes just all, and says nothing where it does not', () => {
+    const codes = (torqueNm: number, prevailingTorqueNm?: number): string[] =>
+      preloadFromTorque({
+        ...joint,
+        torqueNm,
+        ...(prevailingTorqueNm === undefined ? {} : { prevailingTorqueNm }),
+      }).findings.map((finding) => finding.code);
+    expect(codes(6, 6)).toEqual(['prevailing-not-overcome']);
+    expect(codes(6.01, 6)).toEqual([]);
+    // Without a locking element there is nothing to overcome, not even by a torque of 0.
+    expect(codes(0)).toEqual([]);
+    expect(codes(0, 0)).toEqual([]);
+    expect(codes(5)).toEqual([]);
+  });
+
   it('lets a locking element hold a thread that would unwind by itself', () => {
     const slippery = { ...joint, threadFriction: 0.01, bearingFriction: 0.01, torqueNm: 10 };
     const codes = (prevailingTorqueNm: number): string[] =>

@@ -39,4 +39,10 @@ describe('propertyClass', () => {
     expect(refusal(() => propertyClass('8.8', 0)).path).toBe('nominalDiameterMm');
     expect(refusal(() => propertyClass(8.8 as never, 8)).path).toBe('propertyClass');
   });
+
+  it('names the class that is not made in a size, and no nearest name where there is none', () => {
+    expect(refusal(() => propertyClass('9.8', 17)).issues).toStrictEqual([
+      { path: 'nominalDiameterMm', received: '17', allowed: 'a size in which 9.8 is made' },
+    ]);
+  });
 });

@@ -46,6 +46,26 @@ describe('uniformSource', () => {
     }
   });
 
+  it('is what its formula makes, reckoned in whole numbers without a sign', () => {
+    const mask = 0xffffffffn;
+    const mix = (value: bigint): bigint => {
+      let h = value & mask;
+      h = ((h ^ (h >> 16n)) * 0x85ebca6bn) & mask;
+      h = ((h ^ (h >> 13n)) * 0xc2b2ae35n) & mask;
+      return h ^ (h >> 16n);
+    };
+    for (const seed of [0n, 1n, 20_261_127n, mask]) {
+      let [x = 0n, y = 0n, z = 0n, w = 0n] = [1n, 2n, 3n, 4n].map((k) => mix(seed + k * 0x9e3779b9n));
+      const formula = Array.from({ length: 100 }, () => {
+        const t = (x ^ (x << 11n)) & mask;
+        [x, y, z] = [y, z, w];
+        w = w ^ (w >> 19n) ^ (t ^ (t >> 8n));
+        return (Number(w) + 0.5) / 2 ** 32;
+      });
+      expect(Array.from({ length: 100 }, uniformSource(Number(seed)))).toEqual(formula);
+    }
+  });
+
   it('differs from the first number on for neighbouring seeds, and never stands still', () => {
     const seeds = Array.from({ length: 10_000 }, (_, seed) => seed);
     expect(new Set(seeds.map((seed) => uniformSource(seed)())).size).toBeGreaterThan(9_990);

@@ -10,6 +10,7 @@ describe('settlingLoss', () => {
     expect(lossN).toBeCloseTo((0.008 * 466_800 * 1_379_000) / (466_800 + 1_379_000), 8);
     expect(preloadAfterN).toBeCloseTo(37_900 - lossN, 8);
     expect(lossPerMicrometreN * 8).toBeCloseTo(lossN, 10);
+    expect(settlingLoss(joint).findings).toEqual([]);
   });
 
   it('ends when the joint is slack', () => {

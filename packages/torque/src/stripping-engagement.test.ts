@@ -54,4 +54,16 @@ describe('strippingEngagement', () => {
     );
     expect(refusal(() => strippingEngagement({ ...input, shearStrengthMPa: 0 })).path).toBe('shearStrengthMPa');
   });
+
+  it('counts its turns by the pitch', () => {
+    const coarse = strippingEngagement({ ...input, thread: metricThread({ nominalDiameterMm: 22, pitchMm: 2.5 }) });
+    expect(coarse.engagedTurns * 2.5).toBeCloseTo(coarse.engagementMm, 12);
+  });
+
+  it('carries a load that is just its stripping force', () => {
+    const { strippingForceN } = strippingEngagement({ ...input, engagementMm: 4 });
+    const at = (loadN: number) => strippingEngagement({ ...input, engagementMm: 4, loadN }).findings;
+    expect(at(strippingForceN ?? 0)).toEqual([]);
+    expect(at((strippingForceN ?? 0) + 1)).toHaveLength(1);
+  });
 });

@@ -30,6 +30,10 @@ describe('thermalPreload', () => {
     expect(slack).toMatchObject({ changeN: -1000, preloadAfterN: 0 });
     expect(slack.findings.map((finding) => finding.code)).toEqual(['thermally-slack']);
     expect(thermalPreload({ ...joint, preloadN: 0 }).findings).toEqual([]);
+    // What was slack before is not made slack by the cold; and a joint that keeps some of its preload is not slack.
+    const cold = { ...joint, temperatureChangeKelvin: -50 };
+    expect(thermalPreload({ ...cold, preloadN: 0 })).toMatchObject({ preloadAfterN: 0, findings: [] });
+    expect(thermalPreload({ ...cold, preloadN: 2001 }).findings).toEqual([]);
     expect(refusal(() => thermalPreload({ ...joint, clampedLengthMm: 0 })).path).toBe('clampedLengthMm');
   });
 });

@@ -30,6 +30,18 @@ describe('threadFor', () => {
     ['1 3/8 inch x 26', '1 3/8 in x 26', 34.925, 25.4 / 26],
     ['1-3/8 in - 26', '1 3/8 in x 26', 34.925, 25.4 / 26],
     ['36 mm x 24 tpi', '36 mm x 24 tpi', 36, 25.4 / 24],
+    ['\tM8x1 ', 'M8x1', 8, 1],
+    // One thing that tells inches is enough: the sign, the threads per inch, the letters, a fraction.
+    ['1.5 in x 12', '1 1/2-12 UN', 38.1, 25.4 / 12],
+    ['1.5 x 12 tpi', '1 1/2-12 UN', 38.1, 25.4 / 12],
+    ['1.5 x 12 UN', '1 1/2-12 UN', 38.1, 25.4 / 12],
+    ['1 1/2 x 12', '1 1/2-12 UN', 38.1, 25.4 / 12],
+    ['2 in x 24', '2 in x 24', 50.8, 25.4 / 24],
+    // Letters that claim no series fit any thread, of a series or not.
+    ['1/2-24 UNS', '1/2 in x 24', 12.7, 25.4 / 24],
+    ['1/2-13 UNS', '1/2-13 UNC', 12.7, 25.4 / 13],
+    // Below 1/4 in there is no series of constant pitch.
+    ['3/16-32', '3/16 in x 32', 4.7625, 25.4 / 32],
   ])('reads %s as %s', (text, designation, majorDiameterMm, pitchMm) => {
     const thread = threadFor(text);
     expect(thread.designation).toBe(designation);
@@ -70,18 +82,44 @@ describe('threadFor', () => {
     ['1/2-20 UNC', '1/2-20 UNF'],
     ['9/16-20 UNF', '9/16-20 UN'],
     ['M8x1x2', 'M8x1.25'],
+    ['N10 x1.5', 'M10x1.5'],
+    ['N10x 1.5', 'M10x1.5'],
+    // A diameter of the fine series only has no coarse pitch to fall back on.
+    ['M15', 'M14x2'],
+    ['M5.5', 'M5x0.8'],
   ])('refuses %s and points to %s', (text, nearest) => {
     const error = refusal(() => threadFor(text));
     expect(error.nearest).toBe(nearest);
     expect(error.allowed).toContain('M14 x 1.25');
   });
 
-  it.each(['', 'foo', '8-32 x', '7-3', '5/16 UNS', 'M', 'M8x', '9/16', 'LH', 8, null, undefined])(
-    'refuses %j',
-    (text) => {
-      expect(refusal(() => threadFor(text as never)).path).toBe('designation');
-    },
-  );
+  it.each([
+    '',
+    'foo',
+    '1.5 x 12',
+    '2 x 24',
+    '0.3 UNF',
+    '3/16 UNC',
+    'M8x1 LHS',
+    'M8x1 LH 2',
+    '8-32 x',
+    '7-3',
+    '5/16 UNS',
+    'M',
+    'M8x',
+    '9/16',
+    'LH',
+    8,
+    null,
+    undefined,
+  ])('refuses %j', (text) => {
+    expect(refusal(() => threadFor(text as never)).path).toBe('designation');
+  });
+
+  it('reads names of up to sixty signs', () => {
+    expect(threadFor('M8x1'.padEnd(60))).toEqual(threadFor('M8x1'));
+    expect(refusal(() => threadFor('M8x1'.padEnd(61))).path).toBe('designation');
+  });
 
   it('refuses a name of endless length at once, and quotes its beginning only', () => {
     const refused = (): unknown => threadFor(`M${'-'.repeat(1_000_000)}`);

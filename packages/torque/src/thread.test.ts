@@ -1,7 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { refusal } from '../test/refusal.ts';
+import { angleTightening } from './angle-tightening.ts';
 import { assemblyLimit } from './assembly-limit.ts';
 import { checkFixing } from './check-fixing.ts';
+import { firstToFail } from './first-to-fail.ts';
+import { frictionFromTest } from './friction-from-test.ts';
+import { minimumEngagement } from './minimum-engagement.ts';
 import { preloadFromTorque } from './preload-from-torque.ts';
 import { preloadFromTorqueColumns } from './preload-from-torque-columns.ts';
 import { preloadRange } from './preload-range.ts';
@@ -38,6 +42,12 @@ describe('a thread record', () => {
     expect(faultOf({ majorDiameterMm: 7.794, pitchDiameterMm: 7.212 })).toBeUndefined();
   });
 
+  it('with sizes that just meet each other passes', () => {
+    const { minorDiameterMm, pitchDiameterMm } = thread;
+    expect(faultOf({ internalMinorDiameterMm: minorDiameterMm })).toBeUndefined();
+    expect(faultOf({ internalMinorDiameterMm: pitchDiameterMm })).toBeUndefined();
+  });
+
   it.each<[Partial<Thread>, string]>([
     [{ pitchMm: 100 }, 'pitchMm'],
     [{ pitchMm: 1.25 }, 'pitchMm'],
@@ -70,6 +80,18 @@ describe('a thread record', () => {
       () => assemblyLimit({ thread: mixed, propertyClass: '8.8', threadFriction: 0.1, ...face }),
       () => strippingEngagement({ thread: mixed, loadN: 1, shearStrengthMPa: 100 }),
       () => checkFixing({ ...bolt, thread: mixed }),
+      () =>
+        angleTightening({
+          thread: mixed,
+          snugPreloadN: 0,
+          targetPreloadN: 1,
+          boltStiffnessNPerMm: 1e5,
+          memberStiffnessNPerMm: 1e5,
+        }),
+      () =>
+        firstToFail({ thread: mixed, propertyClass: '8.8', loadN: 1, engagementMm: 8, tappedShearStrengthMPa: 180 }),
+      () => frictionFromTest({ torqueNm: 4000, preloadN: 25_000, thread: mixed, ...face }),
+      () => minimumEngagement({ thread: mixed, pitch: 'fine', propertyClass: '8.8', nutMaterial: 'S235' }),
     ];
     for (const call of calls) expect(refusal(call).path).toBe('thread.pitchMm');
     const error = refusal(() => checkFixing({ ...bolt, spindleThread: mixed }));

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { refusal } from '../test/refusal.ts';
+import { tighteningMethods } from './data.ts';
 import { tighteningScatter } from './tightening-scatter.ts';
 
 describe('tighteningScatter', () => {
@@ -9,6 +10,9 @@ describe('tighteningScatter', () => {
     expect(scatter.maxTighteningFactor).toBeCloseTo(scatter.worstN.upper / scatter.worstN.lower, 12);
     expect(scatter.minTighteningFactor).toBeCloseTo(scatter.bestN.upper / scatter.bestN.lower, 12);
     expect(scatter.sources).toEqual(['vdi-2230-1986-quoted']);
+    const [row] = tighteningMethods.filter((entry) => entry.id === 'vdi-1986-power-screwdriver');
+    expect(scatter.bestN.lower).toBeCloseTo(10_000 - 100 * (row?.minScatterPercent ?? 0), 8);
+    expect(scatter.worstN.upper).toBeCloseTo(10_000 + 100 * (row?.maxScatterPercent ?? 0), 8);
   });
 
   it('refuses an unknown way with the nearest, and a negative preload', () => {

@@ -14,6 +14,8 @@ describe('toolTorque', () => {
   it('keeps the nominal and widens the bounds', () => {
     const { torqueNm } = toolTorque({ torqueNm: { lower: 20, nominal: 22, upper: 25 }, tool: 'uncalibrated-wrench' });
     expect(torqueNm).toEqual({ lower: 18, nominal: 22, upper: 27.500000000000004 });
+    // One deviation all along, down to a torque of 0.
+    expect(toolTorque({ torqueNm: 0, tool: 'uncalibrated-wrench' }).deviationPercent).toBe(10);
   });
 
   it('hands out a list of sources of its own', () => {

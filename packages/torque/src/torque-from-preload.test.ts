@@ -106,4 +106,38 @@ describe('torqueFromPreload', () => {
       torqueFromPreload({ ...joint, threadFriction: 1, bearingFriction: 1, preloadN: 1000 }).torqueNm,
     ).toBeGreaterThan(0);
   });
+
+  it.each([0, 0.0009, 1.01, '0.2', null])('refuses %j for a nut factor', (nutFactor) => {
+    const bare = { preloadN: 1000, thread: joint.thread, nutFactor, method: 'nut-factor' };
+    expect(refusal(() => torqueFromPreload(bare as never)).path).toBe('nutFactor');
+  });
+
+  it.each([null, undefined, 5, 'M8x1', []])('refuses %j for a joint', (input) => {
+    expect(refusal(() => torqueFromPreload(input as never)).message).toMatch(/^torqueFromPreload: /);
+  });
+
+  it('gives plain zeros for no preload by a nut factor below the pitch part', () => {
+    const bare = { thread: joint.thread, nutFactor: 0.001, method: 'nut-factor' } as const;
+    const { split } = torqueFromPreload({ ...bare, preloadN: 0 });
+    expect(Object.is(split.frictionNm, 0)).toBe(true);
+    // 1 kN lifted by 1 mm a turn takes 0.159 Nm, 0.001 x 8 mm x 1 kN gives 0.008.
+    expect(torqueFromPreload({ ...bare, preloadN: 1000 }).split.frictionNm).toBeCloseTo(0.008 - 0.5 / Math.PI, 12);
+  });
+
+  it('holds by itself only above a loosening torque of 0', () => {
+    const codes = (nutFactor: number, preloadN: number): string[] =>
+      torqueFromPreload({ thread: joint.thread, nutFactor, method: 'nut-factor', preloadN }).findings.map(
+        (finding) => finding.code,
+      );
+    // Loosening takes K d - P/pi: with a pitch of 1 mm on 8 mm nothing at K = 1/(8 pi).
+    expect(codes(1 / Math.PI / 8, 1000)).toEqual(['self-loosening', 'lumped-friction']);
+    expect(codes(1.001 / Math.PI / 8, 1000)).toEqual(['lumped-friction']);
+    // A joint that holds is not said to unwind because nothing is clamped yet.
+    expect(codes(0.2, 0)).toEqual(['lumped-friction']);
+  });
+
+  it('finds a friction above the usual classes odd as well', () => {
+    const { findings } = torqueFromPreload({ ...joint, preloadN: 1000, bearingFriction: 0.36 });
+    expect(findings).toMatchObject([{ code: 'friction-unusual', path: 'bearingFriction', values: { friction: 0.36 } }]);
+  });
 });

@@ -39,6 +39,8 @@ describe('a torque table', () => {
       .filter((line) => line.startsWith('|'))
       .map((line) => line.split('|').length);
     expect(widths).toEqual([10, 10, 10, 10]);
+    // Printed VDI 2230 limit of 8.8 at a friction of 0.12: 20.2 kN and 26 Nm, that is 231 lbf.in, 19.3 lbf.ft, 266 kgf.cm.
+    expect(text.split('\n')[2]).toBe('| M8x1 | 8.8 | 0.12 | 20.2 | 26.1 | 231 | 19.3 | 266 |');
     expect(text).toContain('vdi-2230-2001-quoted');
     expect(text).toContain('no advice');
   });

@@ -37,6 +37,12 @@ describe('torqueTable', () => {
     expect(table.utilisation).toBe(0.8);
   });
 
+  it('names the sources of all its classes in order, whichever class comes first', () => {
+    const classes = ['10.9', '8.8'];
+    const { sources } = torqueTable({ joints: [m8], propertyClasses: classes, frictions: [0.1] });
+    expect(sources).toEqual(['iso-898-1-quoted', 'iso-898-1-ultimate-quoted', 'shigley-9', 'vdi-2230-2001-quoted']);
+  });
+
   it('gives each torque in four units by the exact factors of NIST SP 811', () => {
     const { rows, method } = torqueTable({ joints: [m8], propertyClasses: ['8.8'], frictions: [0.12] });
     expect(method).toBe('vdi-2230');

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { refusal } from '../test/refusal.ts';
 import { preloadFromTorque } from './preload-from-torque.ts';
+import { preloadRange } from './preload-range.ts';
 import { threadFor } from './thread-for.ts';
 import { torqueToHold } from './torque-to-hold.ts';
 
@@ -44,6 +45,29 @@ describe('torqueToHold', () => {
     expect(torqueToHold(bare).boltBears).toBeNull();
     const { tool: __, ...bareHand } = input;
     expect(torqueToHold(bareHand).findings.map((finding) => finding.code)).toContain('exact-torque-assumed');
+  });
+
+  it('takes the deviation at the setting, not the one at the torque that is wanted', () => {
+    // 9.8 Nm are wanted: with 6 % (up to 10 Nm) 10.43 would be set, where 4 % hold, with which 9.8/0.96 = 10.21 suffice.
+    const neededPreloadN = preloadFromTorque({ ...joint(), torqueNm: 9.8 }).preloadN;
+    expect(torqueToHold({ ...input, neededPreloadN }).settingNm).toBeCloseTo(9.8 / 0.96, 9);
+    // 9.3 Nm: 9.3/0.94 = 9.89 is still on the lower part of the scale.
+    const lower = preloadFromTorque({ ...joint(), torqueNm: 9.3 }).preloadN;
+    expect(torqueToHold({ ...input, neededPreloadN: lower }).settingNm).toBeCloseTo(9.3 / 0.94, 9);
+  });
+
+  it('hands on the use of the bolt, and bears it up to the limit itself', () => {
+    const light = { ...input, neededPreloadN: 10_000 };
+    const { strength, boltBears, settingNm } = torqueToHold(light);
+    const { tool, neededPreloadN: _, ...rest } = light;
+    expect(strength).toEqual(preloadRange({ ...rest, tool, torqueNm: settingNm }).strength);
+    const used = strength?.utilisation.upper ?? 0;
+    expect(used).toBeLessThan(0.9);
+    expect(boltBears).toBe(true);
+    expect(torqueToHold({ ...light, utilisation: used }).boltBears).toBe(true);
+    expect(torqueToHold({ ...light, utilisation: used * 0.999 }).boltBears).toBe(false);
+    const { propertyClass: __, ...bare } = light;
+    expect(Object.keys(torqueToHold(bare))).not.toContain('strength');
   });
 
   it('refuses what is outside by its path', () => {

@@ -25,6 +25,18 @@ describe('unifiedThread', () => {
       '1.37',
       '1 1/64',
     ]);
+    // Numbers run from 0 to 12 (ASME B1.1) in steps of 0.013 in; what lies between or beyond has none.
+    expect([0.073, 0.216, 0.229, 0.047, 0.32, 0.1875, 0.2, 2].map(inchSize)).toEqual([
+      '#1',
+      '#12',
+      '0.229',
+      '0.047',
+      '0.32',
+      '3/16',
+      '0.2',
+      '2',
+    ]);
+    expect(unifiedThread({ nominalDiameterIn: 0.5625, threadsPerInch: 20 }).designation).toBe('9/16-20');
     expect(unifiedThread({ nominalDiameterIn: 0.5625, threadsPerInch: 20, hand: 'left' }).designation).toBe(
       '9/16-20 LH',
     );

@@ -20,6 +20,11 @@ describe('wrenchSetting', () => {
   it('changes nothing at right angles or without an extension', () => {
     expect(wrenchSetting({ ...wrench, extensionAngleDeg: 90 })).toEqual({ settingNm: 40, leverRatio: 1, findings: [] });
     expect(wrenchSetting({ ...wrench, extensionLengthMm: 0 }).settingNm).toBe(40);
+    // However long the extension: the cosine is 0 to the last digit.
+    for (const extensionAngleDeg of [90, -90, 270, -270]) {
+      const far = { targetTorqueNm: 40, wrenchLengthMm: 1, extensionLengthMm: 10_000, extensionAngleDeg };
+      expect(wrenchSetting(far)).toEqual({ settingNm: 40, leverRatio: 1, findings: [] });
+    }
   });
 
   it('takes the part along the wrench at other angles', () => {
