@@ -266,7 +266,7 @@ describe('benches say what the library says', () => {
     });
     const text = await answerText(page);
     expect(doNotRide).toBe(true);
-    expect(text).toContain('Do not ride until then');
+    expect(text).toContain('Do not ride. ');
     expect(text.toLowerCase()).toContain(
       listActions()
         .find(({ id }) => id === action)

@@ -165,7 +165,7 @@ export const messages: Messages = {
   'cause-fatigue': 'das Metall ist ermüdet',
   'cause-service-wear': 'langer Gebrauch',
   'action-ride': 'fahren',
-  'action-tighten-and-recheck': 'die Schraube auf Drehmoment anziehen und nach den ersten Fahrten einmal prüfen',
+  'action-tighten-and-recheck': 'die Schraube auf Drehmoment anziehen und sicherstellen, dass sich nichts mehr bewegt',
   'action-remove-and-inspect': 'den Arm abnehmen und Loch, Flächen, Schraube und Abstände ansehen',
   'action-clean-and-refit':
     'den Arm abnehmen, Loch und Flächen reinigen, in der richtigen Stellung montieren und auf Drehmoment anziehen',

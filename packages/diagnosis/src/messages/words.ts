@@ -120,7 +120,7 @@ export const words: Messages = {
   'cause-fatigue': 'the metal is tired',
   'cause-service-wear': 'long use',
   'action-ride': 'ride it',
-  'action-tighten-and-recheck': 'tighten the bolt to torque and check it once after the first rides',
+  'action-tighten-and-recheck': 'tighten the bolt to torque and make sure that nothing moves any more',
   'action-remove-and-inspect': 'take the arm off and look at hole, flats, bolt and gaps',
   'action-clean-and-refit':
     'take the arm off, clean hole and flats, refit it in the right position and tighten to torque',
