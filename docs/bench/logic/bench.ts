@@ -81,6 +81,8 @@ export interface BenchContext {
 /** A page that answers as it is filled in. */
 export interface Bench {
   defaults: State;
+  /** Which field a path of the library comes from, so that a refusal names what somebody filled in. */
+  fieldOf?: Readonly<Record<string, string>>;
   groups(context: BenchContext): readonly Group[];
   answer(context: BenchContext): readonly Block[];
 }
@@ -117,15 +119,39 @@ export function answerOf(bench: Bench, context: BenchContext): readonly Block[] 
       { kind: 'headline', tone: 'care', text: 'This does not go together yet' },
       {
         kind: 'values',
-        rows: error.issues.map(({ path, received, allowed, nearest }) => ({
-          label: path === '' ? 'what was filled in' : path,
-          value: `received ${received}; allowed: ${allowed}`,
-          ...(nearest === undefined ? {} : { note: `did you mean ${nearest}?` }),
-        })),
+        rows: error.issues.map(({ path, received, allowed, nearest }) => {
+          const { label, typed } = filledIn(bench, context, path);
+          return {
+            label,
+            value: `${typed ?? received} does not go: it takes ${allowedWords(allowed)}`,
+            ...(nearest === undefined ? {} : { note: `did you mean ${nearest}?` }),
+          };
+        }),
       },
     ];
   }
 }
+
+/** The field behind a path of the library, and what stands in it; a path without a field stays a path. */
+function filledIn(bench: Bench, context: BenchContext, path: string): { label: string; typed?: string } {
+  const plain = path.replaceAll(/\[\d+\]|\.(lower|nominal|upper)$/g, '');
+  const key = bench.fieldOf?.[plain] ?? plain;
+  const field = bench
+    .groups(context)
+    .flatMap(({ fields }) => fields)
+    .find((candidate) => candidate.key === key);
+  if (field === undefined) return { label: path === '' ? 'What was filled in' : path };
+  const text = context.state[key] ?? '';
+  return { label: field.label, ...(text === '' ? {} : { typed: text.replace(/^-/, '−') }) };
+}
+
+/** What is allowed, without the forms that only code can give a reading in. */
+const allowedWords = (allowed: string): string =>
+  allowed
+    .replace(/, \{ lower, nominal, upper \} or .* of such$/, '')
+    .replace(/^a finite number (from )?/, '')
+    .replace(/^a number or rising limits (from )?/, '')
+    .replace(/ that keeps the bounds finite$/, '');
 
 const RANK = { stop: 0, caution: 1, note: 2 } as const;
 

@@ -5,7 +5,7 @@ import boreGone from '../../../examples/jobs/bore-gone.json' with { type: 'json'
 import goodArm from '../../../examples/jobs/good-arm.json' with { type: 'json' };
 import mixedStandard from '../../../examples/jobs/mixed-standard.json' with { type: 'json' };
 import { type Bench, type BenchContext, type Block, type Group, option, type State } from './bench.ts';
-import { jobReadings, noReadings, readingGroups, unreadBolt } from './readings.ts';
+import { jobReadings, noReadings, readingFields, readingGroups, unreadBolt } from './readings.ts';
 
 const EXAMPLES: Record<string, { title: string; job: object }> = {
   'bore-gone': { title: 'Moves though its bolt is tight', job: boreGone },
@@ -167,4 +167,4 @@ function answer(context: BenchContext): readonly Block[] {
   return [{ kind: 'sheet', html: renderHtml(sheet), name, save: `${JSON.stringify(bag, null, 2)}\n` }];
 }
 
-export const jobBench: Bench = { defaults, groups, answer };
+export const jobBench: Bench = { defaults, fieldOf: readingFields, groups, answer };

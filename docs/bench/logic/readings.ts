@@ -174,3 +174,24 @@ export function jobReadings(state: State): Omit<Partial<Job>, 'fixing'> & { fixi
 /** The readings of a state, as they stand in an address. */
 export const readingsIn = (state: State): [string, string][] =>
   Object.keys(noReadings).flatMap((key) => (state[key] ? [[key, state[key]] as [string, string]] : []));
+
+/** Paths of a job by the field that fills them. */
+export const readingFields = {
+  'trialFit.endGapMm': 'endGap',
+  'trialFit.shoulderGapMm': 'shoulderGap',
+  plusMinus: 'reading',
+  'spindle.flats.acrossFlatsMm': 'sEnd',
+  'spindle.faceAngleDeg': 'sAngle',
+  'spindle.flatLengthMm': 'sFlats',
+  'spindle.shoulderFromEndMm': 'sShoulder',
+  'arm.flats.acrossFlatsMm': 'aMouth',
+  'arm.faceAngleDeg': 'aAngle',
+  'arm.boreLengthMm': 'aBore',
+  'arm.boltSeatFromMouthMm': 'aBore',
+  'arm.bossDiameterMm': 'boss',
+  'arm.yieldStrengthMPa': 'yield',
+  partMakerTorqueNm: 'torque',
+  'fixing.thread': 'thread',
+  'fixing.propertyClass': 'strength',
+  'fixing.lubrication': 'lubrication',
+} as const;

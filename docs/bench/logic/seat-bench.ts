@@ -23,7 +23,7 @@ import {
   stops,
   type Tone,
 } from './bench.ts';
-import { jobReadings, noReadings, readingGroups, readingsIn, unreadBolt } from './readings.ts';
+import { jobReadings, noReadings, readingFields, readingGroups, readingsIn, unreadBolt } from './readings.ts';
 import { show, showLimits, type UnitSystem } from './units.ts';
 
 const SQUARES = ['square-taper-jis', 'square-taper-iso'] as const;
@@ -77,7 +77,7 @@ function groups({ state }: BenchContext): readonly Group[] {
           type: 'radios',
           options: [option('torque', 'the torque, if at all'), option('force', 'the preload')],
         },
-        ...(state.press === 'force' ? forces : bolt.filter(({ key }) => key !== 'strength')),
+        ...(state.press === 'force' ? forces : bolt),
         ...arm,
       ],
     },
@@ -445,4 +445,9 @@ function swap({ endGap, shoulderGap, spindle, arm }: State): Block {
   };
 }
 
-export const seatBench: Bench = { defaults, groups, answer };
+export const seatBench: Bench = {
+  defaults,
+  fieldOf: { ...readingFields, 'pressing.axialForceN': 'force' },
+  groups,
+  answer,
+};

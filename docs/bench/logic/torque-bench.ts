@@ -354,4 +354,20 @@ function beyondTrade(most: Limits, strength: string, units: BenchContext['units'
 const showHand = (forceN: number, units: BenchContext['units']): string =>
   units === 'metric' ? `${Math.round(forceN)} N` : show(forceN, 'force', units);
 
-export const torqueBench: Bench = { defaults, groups, answer };
+/** Paths of the library by the field that fills them. */
+const fieldOf = {
+  designation: 'bolt',
+  pitchMm: 'bolt',
+  torqueNm: 'torque',
+  targetTorqueNm: 'torque',
+  propertyClass: 'strength',
+  'bearing.outerDiameterMm': 'head',
+  'bearing.holeDiameterMm': 'holeSize',
+  'bearing.squareHoleMm': 'holeSize',
+  wrenchLengthMm: 'wrench',
+  extensionLengthMm: 'extension',
+  extensionAngleDeg: 'angle',
+  of: 'friction',
+};
+
+export const torqueBench: Bench = { defaults, fieldOf, groups, answer };
