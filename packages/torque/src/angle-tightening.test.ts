@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { refusal } from '../test/refusal.ts';
 import { angleTightening } from './angle-tightening.ts';
+import { metricThread } from './metric-thread.ts';
 import { threadFor } from './thread-for.ts';
 
 const joint = {
@@ -35,6 +36,18 @@ describe('angleTightening', () => {
     expect(angleTightening({ ...joint, boltStiffnessNPerMm: 80_000 }).findings).toEqual([]);
     const still = angleTightening({ ...joint, targetPreloadN: 5000 });
     expect(still).toMatchObject({ angleDeg: 0, fiveDegreeRatio: null, findings: [] });
+  });
+
+  it('lets five degrees be a tenth of the rise, and no more', () => {
+    // 0.9 mm x 5/360 = 0.0125 mm; two springs of 2 kN/mm in series give 1 kN/mm: 12.5 N of 125 N.
+    const soft = {
+      thread: metricThread({ nominalDiameterMm: 8, pitchMm: 0.9 }),
+      snugPreloadN: 0,
+      boltStiffnessNPerMm: 2000,
+      memberStiffnessNPerMm: 2000,
+    };
+    expect(angleTightening({ ...soft, targetPreloadN: 125 })).toMatchObject({ fiveDegreeRatio: 0.1, findings: [] });
+    expect(angleTightening({ ...soft, targetPreloadN: 124 }).findings).toHaveLength(1);
   });
 
   it('refuses a target below snug', () => {

@@ -22,6 +22,10 @@ describe('propertyClass', () => {
 
   it('says where its numbers come from', () => {
     expect(propertyClass('10.9', 8).sources).toEqual(['shigley-9']);
+    // Only what stands behind the rows of this size: those above 16 mm have another source.
+    const small = ['iso-898-1-quoted', 'iso-898-1-ultimate-quoted', 'vdi-2230-2001-quoted'];
+    expect(propertyClass('8.8', 16).sources).toEqual(small);
+    expect(propertyClass('8.8', 17).sources).toEqual(['shigley-9']);
     expect(propertyClass('8.8', 8).dataEdition).toBe('2026.11');
   });
 
