@@ -27,14 +27,11 @@ export { type PullerTurns, pullerTurns } from './puller-turns.ts';
 export { type RetighteningCycle, type RetighteningPath, retighteningPath } from './retightening-path.ts';
 export { type ScreenedSeats, type ScreenSeatsInput, type ScreenSpindle, screenSeats } from './screen-seats.ts';
 export type { Seat, SeatPrediction, SeatSensitivity, SeatVerdict, SeatWay } from './seat.ts';
+export type { SeatContribution } from './seat-contributions.ts';
 export {
-  type LengthShare,
-  type LengthSpread,
   type SampledSeat,
-  type SeatContribution,
   type SeatDistribution,
   type SeatDistributionInput,
-  type SeatSpread,
   seatDistribution,
   type VerdictShare,
 } from './seat-distribution.ts';
@@ -42,6 +39,7 @@ export { seatFromWitnessMark } from './seat-from-witness-mark.ts';
 export type { PredictSeatInput, SeatInput, TrialFit, WitnessMark } from './seat-input.ts';
 export { type SeatLeft, seatLeft } from './seat-left.ts';
 export type { InputCorrelation } from './seat-samples.ts';
+export type { LengthShare, LengthSpread, SeatSpread } from './seat-spread.ts';
 export { type SeatVerdictSql, type SeatVerdictSqlInput, seatVerdictSql } from './seat-verdict-sql.ts';
 export { type SettledPreload, settledPreload } from './settled-preload.ts';
 export type { ArmShape, Compliance, Material, Materials, Pressing, SpindleShape } from './shapes.ts';

@@ -1,22 +1,17 @@
 import { DomainError, type FieldSpecs, type Finding, type Limits } from '@spindlewright/quantity';
 import { find } from './find.ts';
-import { exactly, nominal } from './interval.ts';
+import { nominal } from './interval.ts';
 import { distributionMessages as messages } from './messages/distribution.ts';
 import { predictSeat } from './predict-seat.ts';
 import { uniformSource } from './random.ts';
 import { SEAT_VERDICTS, type Seat, type SeatPrediction, type SeatVerdict } from './seat.ts';
+import { firstOrder, type SeatContribution } from './seat-contributions.ts';
 import { checkSeatInput, knownSeat, type SeatInput } from './seat-input.ts';
-import { jointOf, sampledAt, worstCase } from './seat-places.ts';
-import {
-  correlationMatrix,
-  deviationOf,
-  type InputCorrelation,
-  sampler,
-  triangleOf,
-  varyingInputs,
-} from './seat-samples.ts';
+import { jointOf, sampledAt } from './seat-places.ts';
+import { correlationMatrix, type InputCorrelation, sampler, triangleOf, varyingInputs } from './seat-samples.ts';
+import { emptySeat, type LengthSpread, type SeatSpread, seatSpread, spreadOf } from './seat-spread.ts';
 import { verdictAt } from './seat-verdict.ts';
-import { mixOf, type SeatMix } from './seat-ways.ts';
+import { mixOf } from './seat-ways.ts';
 import { solveSeat } from './solve-seat.ts';
 
 /** What is sampled, how often and from which seed. */
@@ -29,37 +24,6 @@ export interface SeatDistributionInput extends SeatInput {
   correlation?: readonly InputCorrelation[];
   /** True to get the pressed seat of every sample back. */
   keepSamples?: boolean;
-}
-
-/** A length and the share of the distribution below it. */
-export interface LengthShare {
-  /** Probability to lie below, 0 to 1. */
-  probability: number;
-  /** Length in mm. */
-  lengthMm: number;
-}
-
-/** A length as a distribution. */
-export interface LengthSpread {
-  /** Mean in mm. */
-  meanMm: number;
-  /** Standard deviation in mm, at least 0. */
-  standardDeviationMm: number;
-  /** Lengths in mm below which 2.5, 5, 50, 95 and 97.5 % of the samples lie. */
-  quantiles: LengthShare[];
-}
-
-/** A seat as distributions; null what cannot be known from the input. */
-export type SeatSpread = { [K in keyof Seat]: LengthSpread | null };
-
-/** What one input adds to the uncertainty of the pressed seat, to first order. */
-export interface SeatContribution {
-  /** Path of the input, or `model` for the error of the travel. */
-  path: string;
-  /** Standard deviation of the pressed mouth that this input alone makes, in mm; at least 0. */
-  standardDeviationMm: number;
-  /** What would remain of the whole standard deviation if this input were known exactly, in mm; at least 0. */
-  remainingMm: number;
 }
 
 /** A verdict and how likely it is. */
@@ -105,7 +69,6 @@ export interface SeatDistribution {
 }
 
 const SEAT_KEYS = ['mouthFromEndMm', 'endGapMm', 'shoulderGapMm', 'engagedLengthMm'] as const;
-const QUANTILES = [0.025, 0.05, 0.5, 0.95, 0.975];
 const WHERE = 'seatDistribution';
 
 const own: FieldSpecs = {
@@ -207,85 +170,9 @@ export function seatDistribution(input: SeatDistributionInput): SeatDistribution
   };
 }
 
-type Columns = { [K in keyof Seat]: Float64Array };
-
-const emptySeat = (samples: number): Columns => ({
-  mouthFromEndMm: new Float64Array(samples),
-  endGapMm: new Float64Array(samples),
-  shoulderGapMm: new Float64Array(samples),
-  engagedLengthMm: new Float64Array(samples),
-});
-
 const nominalSeat = (seat: Seat<Limits | null>): { [K in keyof Seat]: number | null } => ({
   mouthFromEndMm: seat.mouthFromEndMm?.nominal ?? null,
   endGapMm: seat.endGapMm?.nominal ?? null,
   shoulderGapMm: seat.shoulderGapMm?.nominal ?? null,
   engagedLengthMm: seat.engagedLengthMm?.nominal ?? null,
 });
-
-const seatSpread = (columns: Columns, known: Seat<Limits | null>): SeatSpread => ({
-  mouthFromEndMm: known.mouthFromEndMm && spreadOf(columns.mouthFromEndMm),
-  endGapMm: known.endGapMm && spreadOf(columns.endGapMm),
-  shoulderGapMm: known.shoulderGapMm && spreadOf(columns.shoulderGapMm),
-  engagedLengthMm: known.engagedLengthMm && spreadOf(columns.engagedLengthMm),
-});
-
-function spreadOf(values: Float64Array): LengthSpread {
-  values.sort();
-  let sum = 0;
-  for (let k = 0; k < values.length; k++) sum += values[k] ?? 0;
-  const meanMm = sum / values.length;
-  let squares = 0;
-  for (let k = 0; k < values.length; k++) squares += ((values[k] ?? 0) - meanMm) ** 2;
-  return {
-    meanMm: meanMm + 0,
-    standardDeviationMm: Math.sqrt(squares / (values.length - 1)),
-    quantiles: QUANTILES.map((probability) => {
-      const place = probability * (values.length - 1);
-      const below = values[Math.floor(place)] ?? 0;
-      const above = values[Math.ceil(place)] ?? below;
-      return { probability, lengthMm: below + (place - Math.floor(place)) * (above - below) + 0 };
-    }),
-  };
-}
-
-function firstOrder(
-  { sensitivity }: SeatPrediction<Limits | null>,
-  {
-    sample,
-    mix,
-    varying,
-    matrix,
-  }: ReturnType<typeof varyingInputs> & { mix: SeatMix | undefined; matrix: readonly (readonly number[])[] },
-): Pick<SeatDistribution, 'firstOrderDeviationMm' | 'contributions'> {
-  const effects = varying.map((input) => {
-    const slope = sensitivity.find(({ path }) => path === input.path)?.mmPerUnit ?? 0;
-    return slope * deviationOf(input);
-  });
-  for (const { limits, slot } of varying) Object.assign(slot, exactly(limits.nominal));
-  const model = solveSeat(sample, worstCase, mix);
-  const modelMm = (model.travelMm.upper - model.travelMm.lower) / Math.sqrt(12);
-  // A witness mark tells the pressed place itself; what the shapes add to it has travelled.
-  const marked = sample.trialFit === undefined && sample.witnessMark !== undefined;
-  const pressedModelMm = marked ? modelMm * (mix?.mouth.shares[1] ?? 0) : modelMm;
-  const without = (left: number): number => {
-    let variance = left === varying.length ? 0 : pressedModelMm ** 2;
-    for (const [i, first] of effects.entries()) {
-      for (const [j, second] of effects.entries()) {
-        if (i !== left && j !== left) variance += first * second * (matrix[i]?.[j] ?? 0);
-      }
-    }
-    return Math.sqrt(Math.max(0, variance));
-  };
-  const paths = [...varying.map(({ path }) => path), 'model'];
-  return {
-    firstOrderDeviationMm: without(-1),
-    contributions: [...effects.map(Math.abs), pressedModelMm]
-      .map((standardDeviationMm, index) => ({
-        path: paths[index] ?? '',
-        standardDeviationMm,
-        remainingMm: without(index),
-      }))
-      .sort((one, other) => other.standardDeviationMm - one.standardDeviationMm),
-  };
-}
