@@ -1,8 +1,9 @@
 import { columnOf } from './check-mapping.ts';
 import type { ColumnMapping, Mapping } from './mapping.ts';
 import { PART_FIELDS, type PartField, type WordField } from './part.ts';
+import type { Row } from './read-cell.ts';
 import { looksLikeExponent, readNumber } from './read-number.ts';
-import { type Row, usualMeaning } from './read-row.ts';
+import { usualMeaning } from './read-word.ts';
 import type { UnmappedWord } from './screened.ts';
 import { meaningOf, plainWord } from './vocabulary.ts';
 

@@ -1,6 +1,6 @@
 import type { Need } from '../../screen/need.ts';
+import type { Outcome } from '../../screen/screen-outcome.ts';
 import type { ScreenedPart, ScreenSummary } from '../../screen/screened.ts';
-import type { Outcome } from '../../screen/screener.ts';
 import { pathWords } from '../../seat-words.ts';
 
 /** Forms of output. @internal */
