@@ -30,6 +30,14 @@ const benches = [
   { text: 'The whole job', link: '/bench/job' },
 ];
 
+// The search is the site's own; the style of the hosted one would come with every page.
+const withoutHostedSearch = {
+  name: 'without-hosted-search',
+  enforce: 'pre' as const,
+  resolveId: (id: string) => (id === '@docsearch/css' ? '\0none.css' : undefined),
+  load: (id: string) => (id === '\0none.css' ? '' : undefined),
+};
+
 export default defineConfig({
   lang: 'en-GB',
   title: 'Spindlewright',
@@ -44,6 +52,7 @@ export default defineConfig({
   vite: {
     // The packages as they stand in the repository: the pages need no build of them.
     resolve: { conditions: ['@spindlewright/source', 'module', 'browser', 'import', 'default'] },
+    plugins: [withoutHostedSearch],
     ssr: { noExternal: [/^@spindlewright\//, 'spindlewright'], resolve: { conditions: ['@spindlewright/source'] } },
   },
   // The default code colours fall short of the contrast that small text needs.
