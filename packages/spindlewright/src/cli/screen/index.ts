@@ -14,8 +14,6 @@ import { needOf, optionsOf, readJson } from './options.ts';
 import { run } from './run.ts';
 import type { OutputForm } from './writers.ts';
 
-export type { CliIo } from './io.ts';
-
 /**
  * Runs the verb `screen`: a catalogue in, an answer for every part out, row by row. `args` are those after the verb.
  * Exit code: 0 done, 2 refused, 1 a file cannot be read or written, 130 interrupted. @internal
