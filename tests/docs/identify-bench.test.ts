@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { answerOf, type Block, readState, type State, writeState } from '../../docs/bench/logic/bench.ts';
 import { identifyBench } from '../../docs/bench/logic/identify-bench.ts';
 import { seatBench } from '../../docs/bench/logic/seat-bench.ts';
+import { toField } from '../../docs/bench/logic/units.ts';
 import { idsIn, textsOf } from './bench-texts.ts';
 
 const { defaults } = identifyBench;
@@ -133,6 +134,8 @@ describe('the identify page', () => {
       { label: 'Across flats', value: '−1 is out of range: 8 to 20 mm' },
       { label: 'Depth of the jaws from the end', value: '“abc” is not a number' },
     ]);
+    // Its field shows it as it came, instead of taking the page down.
+    for (const text of ['abc', '1e999']) expect(toField(text, 'length', 'inch')).toBe(text);
     expect(values(ask({ flats: '-1' }, 'inch'))[0]?.value).toBe('−0.0394 is out of range: 0.315 to 0.7874 in');
     const says: [State, string, string][] = [
       [{ flats: '8.05' }, 'Across flats', '8.05 mm with three times its uncertainty of 0.03 mm is out of range'],
