@@ -183,7 +183,7 @@ function answer({ state, units, wide }: BenchContext): readonly Block[] {
       ? usual !== undefined && usual.upper > 0.9
         ? 'care'
         : 'plain'
-      : yields.upper > 1
+      : yields.nominal > 1
         ? 'stop'
         : yields.upper > 0.9
           ? 'care'

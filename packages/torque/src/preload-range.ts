@@ -15,6 +15,7 @@ import { COS_HALF_PROFILE, leverArms, type TorqueMethod, unusualFriction } from 
 import {
   beyondAssemblyLimit,
   beyondYield,
+  beyondYieldIfSlippery,
   exactTorqueAssumed,
   frictionWithoutRange,
   leftHandThread,
@@ -197,8 +198,12 @@ export function preloadRange(input: PreloadRangeInput): PreloadRange {
     strength = strengthUse(thread, method, bolt.yieldStrengthMPa, corners, armsAt);
     const limitPercent = 100 * (input.utilisation ?? 0.9);
     const utilisationPercent = 100 * strength.utilisation.upper;
-    if (utilisationPercent > 100) findings.push(raiseText('beyond-yield', beyondYield, 'stop', { utilisationPercent }));
-    else if (utilisationPercent > limitPercent) {
+    // Nobody knows the friction: what only its lowest end would do is no more than a reason to find out.
+    if (strength.utilisation.nominal > 1) {
+      findings.push(raiseText('beyond-yield', beyondYield, 'stop', { utilisationPercent }));
+    } else if (utilisationPercent > 100) {
+      findings.push(raiseText('beyond-yield-if-slippery', beyondYieldIfSlippery, 'caution', { utilisationPercent }));
+    } else if (utilisationPercent > limitPercent) {
       findings.push(
         raiseText('beyond-assembly-limit', beyondAssemblyLimit, 'caution', { utilisationPercent, limitPercent }),
       );

@@ -50,6 +50,10 @@ const slipperyMm = 0.58 * thread.pitchDiameterMm * 0.02 + 0.01 * 6.25;
 
 // Stress is in proportion to torque, and by its definition the limit of tightening uses up the yield strength.
 const bolt = { thread, propertyClass: { yieldStrengthMPa: 640 }, threadFriction: 0.12, bearing: face };
+const usesUpNm = (mu: number): number => {
+  const { preloadN } = assemblyLimit({ ...bolt, threadFriction: mu, bearingFriction: mu, utilisation: 1 });
+  return torqueFromPreload({ ...joint, threadFriction: mu, bearingFriction: mu, preloadN }).torqueNm;
+};
 const used = (share: number): readonly Finding[] => {
   const { preloadN } = assemblyLimit({ ...bolt, utilisation: 1 });
   const torqueNm = share * torqueFromPreload({ ...joint, preloadN }).torqueNm;
@@ -105,6 +109,19 @@ const cases: Case[] = [
     { severity: 'caution', values: { utilisationPercent: 95, limitPercent: 90 } },
   ],
   ['beyond-yield', () => used(1.1), { severity: 'stop', values: { utilisationPercent: 110 } }],
+  [
+    'beyond-yield-if-slippery',
+    // Within yield at a friction of 0.12, the torque that uses it up at 0.08 is smaller still.
+    () =>
+      preloadRange({
+        ...joint,
+        threadFriction: friction,
+        bearingFriction: friction,
+        torqueNm: 0.95 * usesUpNm(0.12),
+        propertyClass: bolt.propertyClass,
+      }).findings,
+    { severity: 'caution', values: { utilisationPercent: (95 * usesUpNm(0.12)) / usesUpNm(0.08) } },
+  ],
   [
     'bolt-too-short',
     fixing(screw, { threadStartMm: 11.5 }),

@@ -2,6 +2,7 @@ import {
   angleTooFine,
   beyondAssemblyLimit,
   beyondYield,
+  beyondYieldIfSlippery,
   exactTorqueAssumed,
   failsUnderLoad,
   fitFromMemory,
@@ -35,6 +36,7 @@ export type TorqueFindingCode =
   | 'angle-too-fine'
   | 'beyond-assembly-limit'
   | 'beyond-yield'
+  | 'beyond-yield-if-slippery'
   | 'bolt-too-short'
   | 'bottoms-in-hole'
   | 'bottoms-when-pressed'
@@ -88,6 +90,7 @@ export const messages: Readonly<Record<TorqueFindingCode, string>> = {
     'The bolt is free at hand fit, but the arm moves in by up to {travelMm:1} mm as it is pressed and then the bolt meets the end of the thread: it goes solid while the arm is still loose. Fit a shorter bolt or the right washer; do not ride.',
   'beyond-assembly-limit': beyondAssemblyLimit,
   'beyond-yield': beyondYield,
+  'beyond-yield-if-slippery': beyondYieldIfSlippery,
   'bolt-too-short':
     'At most {engagementMm:1} mm of thread carries where {neededMm:1} mm is wanted ({neededDiameters:2} diameters): the thread can strip. Fit a longer bolt; do not ride.',
   'clamps-the-spindle':

@@ -45,7 +45,11 @@ export const beyondAssemblyLimit =
 
 /** Template of `beyond-yield`. @internal */
 export const beyondYield =
-  'At the low end of friction the bolt reaches {utilisationPercent:0} % of its yield strength: it would stretch for good. Do not tighten this far.';
+  'At the middle of the friction the bolt is past its yield strength, at the low end it would reach {utilisationPercent:0} % of it: it stretches for good. Do not tighten this far.';
+
+/** Template of `beyond-yield-if-slippery`. @internal */
+export const beyondYieldIfSlippery =
+  'Where friction is lowest the bolt would reach {utilisationPercent:0} % of its yield strength and stretch for good; at the middle of the range it does not. Make sure of what is on thread and head, or tighten less.';
 
 /** Template of `exact-torque-assumed`. @internal */
 export const exactTorqueAssumed =
