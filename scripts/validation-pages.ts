@@ -19,6 +19,7 @@ import {
   rowName,
 } from '../tests/reference/reference-file.ts';
 import { packages } from './package-shape.mjs';
+import { cellText, numberText } from './page-text.ts';
 
 const out = 'docs/validation';
 
@@ -38,16 +39,12 @@ interface Case {
   rows: { name: string; comparisons: Comparison[]; proved: boolean }[];
 }
 
-/** Makes text safe for a table cell of a page that is also a template. */
-const cellText = (text: string): string =>
-  text.replace(/[&<>{}|]/g, (c) => `&#${c.charCodeAt(0)};`).replaceAll('\n', ' ');
-
 function number(value: Cell): string {
   if (typeof value !== 'number') return value === null ? 'none' : cellText(String(value));
-  return String(Number(value.toPrecision(8)));
+  return numberText(Number(value.toPrecision(8)));
 }
 
-const short = (value: number | null): string => (value === null ? 'equal' : String(Number(value.toPrecision(2))));
+const short = (value: number | null): string => (value === null ? 'equal' : numberText(Number(value.toPrecision(2))));
 
 /** A value of a plot: its difference over what is allowed, null where only equality will do. */
 interface Plotted {
@@ -99,7 +96,7 @@ function plot(title: string, values: readonly Plotted[]): string {
       ? `the largest is ${short(Math.max(...shares.map(Math.abs)))} of it`
       : `${values.filter(({ met }) => met).length} of ${values.length} are equal`;
   const foots = [
-    { share: -1, words: '- allowed' },
+    { share: -1, words: '− allowed' },
     { share: 0, words: shares.length > 0 ? 'source' : 'equal' },
     { share: 1, words: '+ allowed' },
   ]
@@ -146,9 +143,9 @@ function section({ file, rows }: Case): string {
   const bounds = Object.entries(file.tolerance).map(([column, { rtol, atol, why }]) => {
     const parts = [
       ...(rtol > 0
-        ? [rtol < 1e-4 ? `${rtol} of the value` : `${Number((rtol * 100).toPrecision(6))} % of the value`]
+        ? [rtol < 1e-4 ? `${numberText(rtol)} of the value` : `${Number((rtol * 100).toPrecision(6))} % of the value`]
         : []),
-      ...(atol > 0 ? [`${atol} ${file.columns[column]}`] : []),
+      ...(atol > 0 ? [`${numberText(atol)} ${file.columns[column]}`] : []),
     ];
     return `- \`${column}\`: ${parts.join(' or ') || 'exactly equal'}; ${cellText(why)}`;
   });
