@@ -12,7 +12,6 @@ export interface PackageSpec {
 }
 
 export const packages: Record<string, PackageSpec>;
-export function exportsOf(spec: PackageSpec): Record<string, unknown>;
 export function manifestOf(
   folder: string,
   own: { version: string; dependencies?: Record<string, string> },

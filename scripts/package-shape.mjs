@@ -67,7 +67,7 @@ export const packages = {
 
 const built = (source, extension) => `./${source.replace(/^src\//, 'dist/').replace(/\.ts$/, extension)}`;
 
-export function exportsOf(spec) {
+function exportsOf(spec) {
   const out = {};
   for (const [entry, source] of Object.entries(spec.entries)) {
     out[entry] = {

@@ -50,6 +50,14 @@ const weigh = (id: string, term: string): number => {
   return id.includes('/api/') ? 0.5 : 1;
 };
 
+// The search is the site's own; the style of the hosted one would come with every page.
+const withoutHostedSearch = {
+  name: 'without-hosted-search',
+  enforce: 'pre' as const,
+  resolveId: (id: string) => (id === '@docsearch/css' ? '\0none.css' : undefined),
+  load: (id: string) => (id === '\0none.css' ? '' : undefined),
+};
+
 export default defineConfig({
   lang: 'en-GB',
   title: 'Spindlewright',
@@ -64,6 +72,7 @@ export default defineConfig({
   vite: {
     // The packages as they stand in the repository: the pages need no build of them.
     resolve: { conditions: ['@spindlewright/source', 'module', 'browser', 'import', 'default'] },
+    plugins: [withoutHostedSearch],
     ssr: { noExternal: [/^@spindlewright\//, 'spindlewright'], resolve: { conditions: ['@spindlewright/source'] } },
   },
   // The default code colours fall short of the contrast that small text needs.

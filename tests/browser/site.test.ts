@@ -277,11 +277,26 @@ describe('benches say what the library says', () => {
   });
 
   it('identify', async () => {
-    const { page, close } = await visit(`${bench('identify')}?what=thread&threadDiameter=14.2&pitch=1.27&hand=left`);
+    const { page, close } = await visit(
+      `${bench('identify')}?what=thread&threadDiameter=14.2&pitch=1.27&hand=left&kind=external`,
+    );
     const [best] = identifyThread({ diameterMm: 14.2, pitchMm: 1.27, hand: 'left', kind: 'external' }).candidates;
     const text = await answerText(page);
     expect(text).toContain(best?.designation);
     expect(text).toContain(`${Math.round(100 * (best?.probability ?? 0))} %`);
+    await close();
+  });
+
+  it('identify: an example only where somebody asks for it, and the address holds that it is one', async () => {
+    const { page, close } = await visit(bench('identify'));
+    const answer = () => page.locator('.block-answer').first().textContent();
+    expect(await answer()).toBe('Fill in one reading to begin');
+    await page.getByRole('button', { name: 'try it with an invented example' }).click();
+    await expect.poll(answer).toContain('Invented example: ');
+    await page.reload({ waitUntil: 'networkidle' });
+    await expect.poll(answer).toContain('Invented example: ');
+    await page.getByRole('button', { name: 'clear the example' }).click();
+    await expect.poll(answer).toBe('Fill in one reading to begin');
     await close();
   });
 
@@ -395,7 +410,7 @@ describe('benches can be worked', () => {
     const text = await answerText(page);
     const taps = {
       seat: 'ISO square',
-      torque: 'round',
+      torque: 'on the square of the arm itself',
       diagnosis: 'right, with chainrings',
       identify: 'a thread',
     } as const;

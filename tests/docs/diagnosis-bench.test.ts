@@ -5,6 +5,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { answerOf, type Block, readState, type State } from '../../docs/bench/logic/bench.ts';
 import { diagnosisBench } from '../../docs/bench/logic/diagnosis-bench.ts';
+import { jobBench } from '../../docs/bench/logic/job-bench.ts';
 import { idsIn, textsOf } from './bench-texts.ts';
 
 const { defaults } = diagnosisBench;
@@ -88,11 +89,13 @@ describe('the diagnosis page', () => {
         const rows = table(ask(filled), 'What each answer would do')?.rows;
         expect(rows?.length).toBe(first?.answers.length);
         for (const [index, { changesAction, doNotRide, action }] of (first?.answers ?? []).entries()) {
-          const then = rows?.[index]?.[2] ?? '';
-          expect(then.startsWith('still: ')).toBe(!changesAction);
-          expect(then.endsWith('; do not ride')).toBe(doNotRide);
-          expect(then.replace('still: ', '').replace('; do not ride', '').length).toBeGreaterThan(10);
-          if (action === 'ride') expect(then).toContain('may be ridden');
+          const then = rows?.[index]?.[1] ?? '';
+          const [todo = '', likely = ''] = then.split('. Most likely then: ');
+          expect(todo.startsWith('Still: ')).toBe(!changesAction);
+          expect(todo.endsWith('; do not ride')).toBe(doNotRide);
+          expect(todo.replace('Still: ', '').replace('; do not ride', '').length).toBeGreaterThan(10);
+          expect(likely).toMatch(/ (under 1|over 99|\d+) %$/);
+          if (action === 'ride') expect(todo.toLowerCase()).toContain('may be ridden');
           if (!changesAction) stays += 1;
         }
       }),
@@ -101,7 +104,7 @@ describe('the diagnosis page', () => {
     expect(stays).toBeGreaterThan(0);
     const [row] =
       table(ask({ 'play-at-arm': 'arm-moves-on-spindle', 'bolt-on-arrival': 'tight' }), 'What each')?.rows ?? [];
-    expect(row?.[2]).toBe('still: take the arm off and look at hole, flats, bolt and gaps; do not ride');
+    expect(row?.[1]).toContain('Still: take the arm off and look at hole, flats, bolt and gaps; do not ride. ');
   });
 
   it('orders what is worth a look by what it says it orders by, and marks the first there and among the questions', () => {
@@ -161,5 +164,14 @@ describe('the diagnosis page', () => {
     const kept: Partial<Record<CheckId | 'joint', string>> = { joint: 'cottered-metric', 'clamp-slot': 'open' };
     expect(textsOf(ask(kept)).join('\n')).toContain(`nothing to look at there: ${words['check-clamp-slot']}`);
     expect(textsOf(ask({ joint: 'cottered-metric' })).join('\n')).not.toContain('Left out');
+  });
+
+  it('hands every answer to the sheet, by keys that it knows', () => {
+    const told = { joint: 'square-taper-iso', side: 'drive', 'bore-flats': 'rounded', history: 'impact' };
+    const links = ask(told).flatMap((block) => (block.kind === 'links' ? block.links : []));
+    const sheet = links.find(({ href }) => href.startsWith('./job.html?'))?.href.split('?')[1];
+    const search = Object.fromEntries(new URLSearchParams(sheet));
+    expect(search).toEqual({ from: 'empty', ...told });
+    for (const key of Object.keys(search)) expect(jobBench.defaults).toHaveProperty([key]);
   });
 });

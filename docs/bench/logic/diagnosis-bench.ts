@@ -12,6 +12,7 @@ import {
 import { getInterface } from '@spindlewright/interfaces';
 import { type Finding, formatFinding, type Messages } from '@spindlewright/quantity';
 import { jointWords } from '../../../packages/spindlewright/src/joint-words.ts';
+import { recordWords } from '../../../packages/spindlewright/src/seat-words.ts';
 import { type Bench, type BenchContext, type Block, type Group, option, type State, sorted } from './bench.ts';
 import { type Fault, faultsOf, quoted, refused } from './faults.ts';
 import { show, type UnitSystem } from './units.ts';
@@ -41,7 +42,7 @@ const jointOf = (state: State): JointId =>
   (joints.find(({ id }) => id === state.joint)?.id ?? 'square-taper-jis') as JointId;
 
 const jointName = (id: string): string =>
-  id === 'square-taper' ? 'Square taper, its standard not known' : getInterface(id as never).title;
+  id === 'square-taper' ? 'Square taper, its standard not known' : (recordWords[id] ?? getInterface(id as never).title);
 
 /** When a check can be made; the others by the words of the joint, since a cotter is no bolt. */
 const ACCESS: Readonly<Record<CheckDescription['access'], string | undefined>> = {
@@ -195,8 +196,7 @@ function outlookOf(state: State, check: CheckDescription, say: (code: string) =>
     const todo = action === 'ride' ? 'it may be ridden' : say(`action-${action}`);
     return [
       say(`outcome-${check.id}-${outcome}`),
-      `${say(`condition-${condition}`)}, ${percent(probability)}`,
-      `${changesAction ? '' : 'still: '}${todo}${doNotRide ? '; do not ride' : ''}`,
+      `${sentence(`${changesAction ? '' : 'still: '}${todo}${doNotRide ? '; do not ride' : ''}`)}. Most likely then: ${say(`condition-${condition}`)}, ${percent(probability)}`,
     ];
   });
   return {
@@ -205,7 +205,7 @@ function outlookOf(state: State, check: CheckDescription, say: (code: string) =>
     ...(answers.some(({ changesAction }) => changesAction)
       ? {}
       : { note: 'No answer changes at once what to do; this look brings the decision nearer.' }),
-    head: ['answer', 'then most likely', 'what to do then'],
+    head: ['answer', 'what to do then'],
     rows,
   };
 }

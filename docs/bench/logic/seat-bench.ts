@@ -156,7 +156,7 @@ function tellAnew(state: State, units: UnitSystem): Told {
   const axialForceN = preloadOf(state);
   const seat = predictJobSeat({ job: jobOf(state), ...(axialForceN === undefined ? {} : { axialForceN }) });
   if (nothingRead(state)) {
-    return { seat, before: [nothingYet], after: [tryExample, cautions(seat)] };
+    return { seat, before: [nothingYet, tryExample], after: [cautions(seat)] };
   }
   const findings = sorted(seat.findings);
   const likely = likelyOf(seat);
@@ -420,7 +420,13 @@ function answer(context: BenchContext): readonly Block[] {
     ...before,
     {
       kind: 'figure',
-      svg: drawSeat({ ...seat.shapes, handFit, pressed: drawn as typeof pressed, verdict, widthPx: wide ? 720 : 360 }),
+      svg: drawSeat({
+        ...seat.shapes,
+        handFit,
+        pressed: drawn as typeof pressed,
+        ...(nothingRead(state) ? {} : { verdict }),
+        widthPx: wide ? 720 : 360,
+      }),
       caption: `Section to scale; what was not read is drawn as by: ${setName(set, sources)}. Drag the arm sideways.`,
       drag: { key: 'pressed', label: 'How far it is pressed', from: 'by hand', to: 'pressed' },
     },

@@ -167,13 +167,14 @@ function answer({ state, units, wide }: BenchContext): readonly Block[] {
     extensionLengthMm: numberOf(state, 'extension') ?? 0,
     extensionAngleDeg: numberOf(state, 'angle') ?? 0,
   });
-  const limit = state.strength ? assemblyLimit({ ...exact, propertyClass: state.strength }) : undefined;
-  const most = mostTorque(joint, state.strength || USUAL_CLASS);
+  // What the head does not say is reckoned for the bolt that is usual, and said so.
+  const strong = state.strength || USUAL_CLASS;
+  const ofClass = state.strength ? '' : `, were it ${USUAL_CLASS}`;
+  const limit = assemblyLimit({ ...exact, propertyClass: strong });
+  const most = mostTorque(joint, strong);
   const yields = range.strength === undefined ? undefined : range.strength.utilisation;
-  const yieldN = state.strength
-    ? propertyClass(state.strength, thread.majorDiameterMm).yieldStrengthMPa * thread.stressAreaMm2
-    : undefined;
-  // What the head does not say is judged for the bolt that is usual, and never taken for leave to tighten.
+  const yieldN = propertyClass(strong, thread.majorDiameterMm).yieldStrengthMPa * thread.stressAreaMm2;
+  // Never taken for leave to tighten.
   const usual =
     yields === undefined ? strengthUse({ torqueNm, tool: state.tool, joint, strength: USUAL_CLASS }) : undefined;
   const breaks = yields !== undefined && yields.lower > 1;
@@ -211,8 +212,8 @@ function answer({ state, units, wide }: BenchContext): readonly Block[] {
       svg: drawPreloadRange({
         preloadN: range.preloadN,
         marks: [
-          ...(limit ? [{ label: 'nine tenths of yield, twist included', forceN: limit.preloadN }] : []),
-          ...(yieldN ? [{ label: 'yield, pull alone', forceN: yieldN }] : []),
+          { label: `nine tenths of yield, twist included${ofClass}`, forceN: limit.preloadN },
+          { label: `yield, pull alone${ofClass}`, forceN: yieldN },
         ],
         widthPx: wide ? 720 : 360,
       }),

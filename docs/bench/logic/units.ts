@@ -32,7 +32,8 @@ export const unitText = (kind: QuantityKind, system: UnitSystem): string =>
 
 /** A kept number as text in the unit shown, without trailing zeros: what a field holds. */
 export function toField(kept: string, kind: QuantityKind, system: UnitSystem): string {
-  if (kept === '' || kind === 'plain') return kept;
+  // An address may hold what is no number; it is shown as it came, for the answer to name.
+  if (kept === '' || kind === 'plain' || !Number.isFinite(Number(kept))) return kept;
   const value = change(Number(kept), KEPT[kind], SHOWN[kind][system].unit);
   return Number.isFinite(value) ? String(Number(value.toPrecision(7))) : kept;
 }

@@ -4,7 +4,8 @@ import { fileURLToPath } from 'node:url';
 import type { NeighbourKind } from '../src/neighbour.ts';
 import type { InterfaceFamily } from '../src/record.ts';
 import { interfaceRecordJsonSchema, neighbourRecordJsonSchema, observationRecordJsonSchema } from '../src/schema.ts';
-import { atlasFiles, atlasTables } from './atlas.ts';
+import { atlasTables } from './atlas.ts';
+import { atlasFiles } from './atlas-files.ts';
 import { type RawData, ROOT, readRawData } from './raw-data.ts';
 
 const HEAD = '// Generated from the files in data/ by `npm run generate`; edit those.\n';

@@ -116,7 +116,7 @@ export const FAMILY_WORDS: Readonly<Partial<Record<FamilyId, Messages>>> = {
     'condition-wrong-clocking': 'the cotters are in the same way round, so that the arms are out of line',
     'cause-under-tightened': 'the cotter was never pressed in far enough',
     'cause-wrong-fixing': 'the wrong cotter was used',
-    'action-tighten-and-recheck': 'press the cotter in again, tighten its nut and check it once after the first rides',
+    'action-tighten-and-recheck': 'press the cotter in again, tighten its nut and make sure that nothing moves any more',
     'action-remove-and-inspect': 'press the cotter out and look at it, at its flat, at the hole and at the spindle',
     'action-clean-and-refit': 'press the cotter out, clean everything, and press it in again the right way round',
     'action-replace-fixing': 'fit a new cotter of the same diameter and flat, pressed in',
@@ -183,7 +183,7 @@ export const PINCHED_WORDS: Messages = {
   'cause-under-tightened': 'the pinch bolts were never tight enough',
   'cause-wrong-fixing': 'the wrong bolts were used',
   'action-tighten-and-recheck':
-    'set the cap by hand, tighten the pinch bolts in turn to torque and check them once after the first rides',
+    'set the cap by hand, tighten the pinch bolts in turn to torque and make sure that nothing moves any more',
   'action-remove-and-inspect': 'take the arm off and look at its bore, the splines, the slot and the bolts',
   'action-clean-and-refit':
     'take the arm off, clean splines and bore, set the cap by hand, engage the catch and tighten the bolts in turn',

@@ -1,6 +1,6 @@
 import { checkInput, DomainError, type FieldSpec, type LimitsInput, limitsOf } from '@spindlewright/quantity';
+import type { ArmRow } from './arm-row.ts';
 import { assumedDimensions } from './assumed.ts';
-import type { ArmRow } from './screen-row.ts';
 import { armSpec } from './shapes.ts';
 
 /** A column of numbers; NaN where a value is not known. */

@@ -24,8 +24,8 @@ export type SeatSpread = { [K in keyof Seat]: LengthSpread | null };
 
 const QUANTILES = [0.025, 0.05, 0.5, 0.95, 0.975];
 
-/** Lengths of a seat, one for each sample. @internal */
-export type SeatColumns = { [K in keyof Seat]: Float64Array };
+/** Lengths of a seat, one for each sample. */
+type SeatColumns = { [K in keyof Seat]: Float64Array };
 
 /** Room for the seats of so many samples. @internal */
 export const emptySeat = (samples: number): SeatColumns => ({

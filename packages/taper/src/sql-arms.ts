@@ -1,7 +1,7 @@
 import { checkInput, DomainError, type FieldSpec, type LimitsInput } from '@spindlewright/quantity';
 import { type ArmColumns, optionalSizes } from './arm-columns.ts';
+import type { ArmRow } from './arm-row.ts';
 import { exactly } from './interval.ts';
-import type { ArmRow } from './screen-row.ts';
 import { armSpec } from './shapes.ts';
 import { literal, minus, type Names, plus, type Term } from './sql-terms.ts';
 

@@ -39,7 +39,7 @@ export const messages = {
   'note-scale': 'Same scale along and across the axis. Bolt, washer and outer shape of the arm are stand-ins.',
   'stand-in-mark': '{part}*',
   'note-stand-in': '* Outline not to measure; the gaps are to scale.',
-  'note-disagree': 'The sizes given and the gaps given disagree; the gaps are drawn as given.',
+  'note-disagree': 'Sizes and gaps disagree; the gaps are drawn as they are.',
   'note-end-gap-unknown': 'End gap not known: drawn at a guess.',
   'note-shoulder-gap-unknown': 'Shoulder gap not known: drawn at a guess.',
   'warn-end': 'The bolt bears on the spindle end and no longer presses the arm ({short} short). Do not ride.',

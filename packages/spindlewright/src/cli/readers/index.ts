@@ -4,7 +4,7 @@ import { type Batch, CatalogueRefusal } from './fault.ts';
 import { readJson } from './json.ts';
 import { readNdjson } from './ndjson.ts';
 
-export { type Batch, CatalogueRefusal, RowFault } from './fault.ts';
+export { CatalogueRefusal, RowFault } from './fault.ts';
 
 /** Forms of a catalogue. @internal */
 export type CatalogueForm = 'csv' | 'ndjson' | 'json';

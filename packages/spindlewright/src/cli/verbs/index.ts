@@ -6,7 +6,7 @@ import { screenVerb } from './screen.ts';
 import { torqueVerb } from './torque.ts';
 import type { Verb } from './verb.ts';
 
-export type { Flag, Operand, Verb } from './verb.ts';
+export type { Flag, Verb } from './verb.ts';
 
 /** Every verb, in the order of the help. @internal */
 export const VERBS: readonly Verb[] = [jobVerb, screenVerb, identifyVerb, torqueVerb, checkDataVerb, completionVerb];

@@ -16,8 +16,8 @@ export interface Flag {
   group?: string;
 }
 
-/** What stands behind a verb without a flag. @internal */
-export interface Operand {
+/** What stands behind a verb without a flag. */
+interface Operand {
   /** Its name in the help. */
   name: string;
   /** The values that it takes, when they can be listed. */
