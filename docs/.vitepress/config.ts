@@ -45,7 +45,7 @@ function searched(source: string, env: MarkdownEnv, md: MarkdownRenderer): strin
 const weigh = (id: string, term: string): number => {
   if (id.toLowerCase().includes(`/functions/${term}.`)) return 1.2;
   if (id.includes('/bench/')) return 6;
-  if (id.includes('/guides/') || id.includes('/theory/')) return 2.5;
+  if (/\/(guides|theory|codes)\//.test(id)) return 2.5;
   if (id.includes('/atlas/')) return 2;
   return id.includes('/api/') ? 0.5 : 1;
 };
