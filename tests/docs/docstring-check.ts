@@ -128,7 +128,7 @@ function checkFunction(
   report: Report,
 ): void {
   for (const parameter of node.parameters) {
-    // A parameter that takes limits or readings of any quantity, such as the one of \`limits\`, can name no unit.
+    // A parameter that takes limits or readings of any quantity, such as the one of `limits`, can name no unit.
     if (checker.getTypeAtLocation(parameter).flags & ts.TypeFlags.Number) {
       checkNumericName(checker, parameter, name, report);
     }

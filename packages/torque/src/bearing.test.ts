@@ -109,6 +109,27 @@ describe('ring under a head', () => {
     expect(errors).toEqual([...errors].sort((a, b) => a - b));
   });
 
+  it.each([
+    [13, 12.7],
+    [15, 12.7],
+    [17.9, 12.7],
+  ])(
+    'face %d within the corners of a square %d: meets the closed form of four segments',
+    (outerDiameterMm, squareHoleMm) => {
+      const [outer, half] = [outerDiameterMm / 2, squareHoleMm / 2];
+      // Area and first moment about the middle of what a chord at the distance h cuts off a disc of radius R.
+      const chord = Math.sqrt(outer ** 2 - half ** 2);
+      const area = 4 * (outer ** 2 * Math.acos(half / outer) - half * chord);
+      const moment =
+        8 *
+        ((outer ** 3 / 3) * Math.acos(half / outer) -
+          (half / 6) * (outer * chord + half ** 2 * Math.acosh(outer / half)));
+      const ring = ringOf({ outerDiameterMm, squareHoleMm });
+      expect(Math.abs(ring.areaMm2 / area - 1)).toBeLessThan(1e-6);
+      expect(Math.abs(ring.evenPressureRadiusMm / (moment / area) - 1)).toBeLessThan(1e-6);
+    },
+  );
+
   it('is said to miss the corners up to where their reliefs end, measured along the diagonal', () => {
     // 12.7 x sqrt 2 = 17.96 across the corners; reliefs of 1 mm add 1 mm at either end: 19.96.
     const codesOf = (outerDiameterMm: number, cornerReliefMm?: number): string[] =>

@@ -96,7 +96,7 @@ export function ringOf(bearing: Bearing): BearingRing {
 function discLessSquare(outerRadius: number, half: number, relief: number): { area: number; moment: number } {
   const corner = half * Math.SQRT2;
   const rest = (r: number): number => {
-    const besideSquare = r >= corner ? Math.PI / 4 : Math.acos(Math.min(1, half / r));
+    const besideSquare = Math.acos(Math.min(1, half / r));
     const cosine = (r * r + corner * corner - relief * relief) / (2 * r * corner);
     return Math.max(0, Math.min(besideSquare, Math.PI / 4 - Math.acos(Math.min(1, Math.max(-1, cosine)))));
   };

@@ -82,8 +82,9 @@ describe('threadFor', () => {
     ['1/2-20 UNC', '1/2-20 UNF'],
     ['9/16-20 UNF', '9/16-20 UN'],
     ['M8x1x2', 'M8x1.25'],
-    ['N10 x1.5', 'M10x1.5'],
-    ['N10x 1.5', 'M10x1.5'],
+    // Blanks about the sign count for no fault.
+    ['NN8 x1', 'M8x1'],
+    ['NN8x 1', 'M8x1'],
     // A diameter of the fine series only has no coarse pitch to fall back on.
     ['M15', 'M14x2'],
     ['M5.5', 'M5x0.8'],
