@@ -2,8 +2,9 @@
 // never committed, so that a page cannot be older than the data.
 import { cpSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { dataEdition, listInterfaces, listNeighbours } from '@spindlewright/interfaces';
-import { type NumberRow, numberRows } from '@spindlewright/interfaces/data';
+import { numberRows } from '@spindlewright/interfaces/data';
 import { getSource } from '@spindlewright/quantity/sources';
+import { byGroup, groupName, inReadingOrder, numberWords, placeWords, valueWords } from './atlas-words.ts';
 import { cellText } from './page-text.ts';
 import { recordFigure } from './record-figure.ts';
 
@@ -31,37 +32,13 @@ interface PositionText extends ClaimText {
 const out = 'docs/atlas';
 const files = 'docs/public/data';
 
-const records: AtlasRecord[] = [
-  ...listInterfaces().map((record) => ({ ...record, group: `joint: ${record.family}`, data: { ...record } })),
-  ...listNeighbours().map((record) => ({ ...record, group: record.kind, data: { ...record } })),
-] as unknown as AtlasRecord[];
-
-/** `geometry.sets[a].acrossFlatsAtEndMm` as words. */
-function pathWords(path: string): string {
-  const alternative = path.includes('.alternatives[') ? ['by another source'] : [];
-  const [name = '', ...around] = path
-    .replace(/\.alternatives\[[^\]]*\]/, '')
-    .split('.')
-    .reverse();
-  const own = name
-    .replace(/Mm2?$|Deg$|Nm$|MPa$/, '')
-    .replace(/\[.*$/, '')
-    .replace(/([A-Z])/g, ' $1')
-    .toLowerCase();
-  const places = [...path.matchAll(/\[([^\]]+)\]/g)].map(([, id]) => id);
-  const where = around.reverse().map((part) =>
-    part
-      .replace(/\[.*$/, '')
-      .replace(/([A-Z])/g, ' $1')
-      .toLowerCase(),
-  );
-  return [own, ...alternative, ...where.filter((part) => part !== 'geometry'), ...new Set(places)].join(', ');
-}
-
-function valueWords({ value, unit, lower, upper }: NumberRow): string {
-  const limits = lower === undefined && upper === undefined ? '' : ` (${lower ?? '…'} to ${upper ?? '…'})`;
-  return `${value}${limits} ${unit}`;
-}
+const records: AtlasRecord[] = (
+  [...listInterfaces(), ...listNeighbours()].map((record) => ({
+    ...record,
+    group: groupName(record),
+    data: { ...record },
+  })) as unknown as AtlasRecord[]
+).sort(byGroup);
 
 const sourceLinks = (ids: readonly string[]): string => ids.map((id) => `[${id}](#${id})`).join(', ');
 
@@ -81,6 +58,8 @@ function statements(node: unknown, path: string): (ClaimText & { path: string })
 
 function recordPage({ id, title, summary, group, data, conflicts, missing }: AtlasRecord): string {
   const rows = numberRows({ name: id, data });
+  // The numbers of a disagreement stand under it, each beside its position.
+  const shown = inReadingOrder(rows.filter(({ path }) => !path.startsWith('conflicts[')));
   const figure = recordFigure(rows, title);
   const said = statements(data, '');
   const used = new Set([
@@ -91,21 +70,21 @@ function recordPage({ id, title, summary, group, data, conflicts, missing }: Atl
   const parts = [
     `---\ntitle: ${JSON.stringify(title)}\ndescription: ${JSON.stringify(summary)}\n---`,
     `# ${cellText(title)}`,
-    `${cellText(summary)} <span class="atlas-facts">\`${id}\`, ${group}, edition ${dataEdition}.</span>`,
+    `${cellText(summary)} <span class="atlas-facts">\`${id}\`; ${cellText(group)}; edition ${dataEdition}.</span>`,
     figure && `<figure>${figure.svg}<figcaption>${cellText(figure.caption)}</figcaption></figure>`,
     `<p class="atlas-files"><a href="../data/${id}.json" download target="_self">JSON</a> <a href="../data/${id}.csv" download target="_self">CSV</a> <a href="./index.html?a=${id}">compare</a></p>`,
-    rows.length > 0 &&
-      `## Numbers\n\n| what | value | standing | sources |\n| --- | --- | --- | --- |\n${rows
+    shown.length > 0 &&
+      `## Numbers\n\n| what | value | standing | sources |\n| --- | --- | --- | --- |\n${shown
         .map(
           (row) =>
-            `| ${cellText(pathWords(row.path))} | ${cellText(valueWords(row))} | ${row.standing} | ${sourceLinks(row.sources)} |`,
+            `| ${cellText(numberWords(row.path, data))} | ${cellText(valueWords(row))} | ${row.standing} | ${sourceLinks(row.sources)} |`,
         )
         .join('\n')}`,
     said.length > 0 &&
       `## What is said\n\n| about | statement | standing | sources |\n| --- | --- | --- | --- |\n${said
         .map(
           ({ path, statement = '', standing = '', sources = [] }) =>
-            `| ${pathWords(path)} | ${cellText(statement)} | ${standing} | ${sourceLinks(sources)} |`,
+            `| ${placeWords(path)} | ${cellText(statement)} | ${standing} | ${sourceLinks(sources)} |`,
         )
         .join('\n')}`,
     ...conflicts.map(
@@ -113,7 +92,7 @@ function recordPage({ id, title, summary, group, data, conflicts, missing }: Atl
         `## Disagreement: ${cellText(subject)}\n\n${cellText(comment)}\n\n| position | number | standing | sources |\n| --- | --- | --- | --- |\n${positions
           .map(
             ({ statement = '', value, standing = '', sources = [] }) =>
-              `| ${cellText(statement)} | ${value === undefined ? '' : `${value.value} ${value.unit}`} | ${standing} | ${sourceLinks(sources)} |`,
+              `| ${cellText(statement)} | ${value === undefined ? '' : cellText(valueWords(value))} | ${standing} | ${sourceLinks(sources)} |`,
           )
           .join('\n')}`,
     ),

@@ -2,6 +2,7 @@
 import { dataEdition, listConflicts, listInterfaces, listNeighbours } from '@spindlewright/interfaces';
 import { type NumberRow, numberRows } from '@spindlewright/interfaces/data';
 import type { Standing } from '@spindlewright/quantity';
+import { byGroup, groupName, valueWords } from './atlas-words.ts';
 import { cellText } from './page-text.ts';
 
 const STANDINGS = [
@@ -35,16 +36,15 @@ interface Entry {
 }
 
 function entries(): Entry[] {
-  return [
-    ...listInterfaces().map((record) => ({ ...record, group: `Joints: ${record.family}`, data: record })),
-    ...listNeighbours().map((record) => ({ ...record, group: `Beside the joint: ${record.kind}`, data: record })),
-  ].map(({ id, title, group, conflicts, data }) => ({
-    id,
-    title,
-    group,
-    conflicts: conflicts.length,
-    rows: numberRows({ name: id, data }),
-  }));
+  return [...listInterfaces(), ...listNeighbours()]
+    .map((record) => ({
+      id: record.id,
+      title: record.title,
+      group: groupName(record),
+      conflicts: record.conflicts.length,
+      rows: numberRows({ name: record.id, data: record }),
+    }))
+    .sort(byGroup);
 }
 
 const count = (rows: readonly NumberRow[], standing: Standing): number =>
@@ -55,7 +55,7 @@ const sourced = (rows: readonly NumberRow[]): number => rows.filter(({ sources }
 const standings = (rows: readonly NumberRow[]): string =>
   STANDINGS.flatMap((standing) => {
     const own = count(rows, standing);
-    return own === 0 ? [] : `${own} ${standing}`;
+    return own === 0 ? [] : `${own}\u00a0${standing}`;
   }).join(', ');
 
 /** The page that lists every record with counts of its numbers by standing. */
@@ -66,7 +66,7 @@ export function recordsPage(): string {
     const own = all.filter((entry) => entry.group === group);
     const lines = own.map(
       ({ id, title, rows, conflicts }) =>
-        `| ${cellText(title)}<br>\`${id}\` | ${rows.length} | ${sourced(rows)} | ${standings(rows)} | ${conflicts} |`,
+        `| [${cellText(title)}](../atlas/${id}.md)<br>\`${id}\` | ${rows.length} | ${sourced(rows)} | ${standings(rows)} | ${conflicts} |`,
     );
     const head = '| record | numbers | with source | by standing | conflicts |\n| --- | --: | --: | --- | --: |';
     return `## ${group}\n\n${head}\n${lines.join('\n')}`;
@@ -96,18 +96,25 @@ ${sections.join('\n\n')}
 
 /** The page that lists every disagreement of sources. */
 export function conflictsPage(): string {
+  const titles = new Map([...listInterfaces(), ...listNeighbours()].map(({ id, title }) => [id, title]));
   const sections = listConflicts().map(({ conflict, records }) => {
+    // Every record that holds the disagreement lists its sources.
+    const sourceLink = (id: string): string => `[\`${id}\`](../atlas/${records[0]}.md#${id})`;
+    const numbers = conflict.positions.some(({ value }) => value !== undefined);
     const lines = conflict.positions.map(({ statement, value, standing, sources }) => {
-      const number = value === undefined ? '' : `${value.value} ${value.unit}`;
-      return `| ${cellText(statement)} | ${number} | ${standing} | ${sources.map((id) => `\`${id}\``).join(' ')} |`;
+      const number = value === undefined ? '' : cellText(valueWords(value));
+      return `| ${cellText(statement)} | ${numbers ? `${number} | ` : ''}${standing} | ${sources.map(sourceLink).join(', ')} |`;
     });
-    const names = records.map((id) => `\`${id}\``).join(', ');
-    return `## ${cellText(conflict.subject)}\n\n${names}. ${cellText(conflict.comment)}\n\n| position | number | standing | sources |\n| --- | --- | --- | --- |\n${lines.join('\n')}`;
+    const names = records.map((id) => `[${cellText(titles.get(id) ?? id)}](../atlas/${id}.md)`).join('; ');
+    const head = numbers
+      ? '| position | number | standing | sources |\n| --- | --- | --- | --- |'
+      : '| position | standing | sources |\n| --- | --- | --- |';
+    return `## ${cellText(conflict.subject)}\n\n${cellText(conflict.comment)}\n\n${head}\n${lines.join('\n')}\n\nStands in: ${names}.`;
   });
   return `# Where sources disagree
 
 Every position is kept; none is merged, averaged or decided. Sources are ids of the register, in the table
-\`sources.csv\`.
+[register.csv](../data/register.csv){target="_self"}.
 
 ${sections.join('\n\n')}
 `;

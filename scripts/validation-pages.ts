@@ -19,7 +19,7 @@ import {
   rowName,
 } from '../tests/reference/reference-file.ts';
 import { packages } from './package-shape.mjs';
-import { cellText } from './page-text.ts';
+import { cellText, numberText } from './page-text.ts';
 import { plot, short } from './validation-plot.ts';
 
 const out = 'docs/validation';
@@ -42,7 +42,7 @@ interface Case {
 
 function number(value: Cell): string {
   if (typeof value !== 'number') return value === null ? 'none' : cellText(String(value));
-  return String(Number(value.toPrecision(8)));
+  return numberText(Number(value.toPrecision(8)));
 }
 
 const shareOf = (difference: number | null, allowed: number | null): number | null =>
@@ -81,9 +81,9 @@ function section({ file, rows }: Case): string {
   const bounds = Object.entries(file.tolerance).map(([column, { rtol, atol, why }]) => {
     const parts = [
       ...(rtol > 0
-        ? [rtol < 1e-4 ? `${rtol} of the value` : `${Number((rtol * 100).toPrecision(6))} % of the value`]
+        ? [rtol < 1e-4 ? `${numberText(rtol)} of the value` : `${Number((rtol * 100).toPrecision(6))} % of the value`]
         : []),
-      ...(atol > 0 ? [`${atol} ${file.columns[column]}`] : []),
+      ...(atol > 0 ? [`${numberText(atol)} ${file.columns[column]}`] : []),
     ];
     return `- \`${column}\`: ${parts.join(' or ') || 'exactly equal'}; ${cellText(why)}`;
   });

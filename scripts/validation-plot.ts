@@ -1,9 +1,9 @@
 // Plots of differences over what is allowed, as inline SVG in the colour of the page's text.
-import { cellText } from './page-text.ts';
+import { cellText, numberText } from './page-text.ts';
 
 /** A number to two figures; what has none has to be equal. */
 export const short = (value: number | null): string =>
-  value === null ? 'equal' : String(Number(value.toPrecision(2)));
+  value === null ? 'equal' : numberText(Number(value.toPrecision(2)));
 
 /** A value of a plot: its difference over what is allowed, null where only equality will do. */
 interface Plotted {
@@ -52,7 +52,7 @@ export function plot(title: string, values: readonly Plotted[]): string {
       ? `the largest is ${short(Math.max(...shares.map(Math.abs)))} of it`
       : `${values.filter(({ met }) => met).length} of ${values.length} are equal`;
   const foots = [
-    { share: -1, words: '- allowed' },
+    { share: -1, words: '− allowed' },
     { share: 0, words: shares.length > 0 ? 'source' : 'equal' },
     { share: 1, words: '+ allowed' },
   ]

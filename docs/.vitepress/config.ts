@@ -1,6 +1,6 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { type DefaultTheme, defineConfig } from 'vitepress';
+import { type DefaultTheme, defineConfig, type MarkdownEnv, type MarkdownRenderer } from 'vitepress';
 
 const docs = fileURLToPath(new URL('..', import.meta.url));
 
@@ -29,6 +29,26 @@ const benches = [
   { text: 'Torque', link: '/bench/torque' },
   { text: 'The whole job', link: '/bench/job' },
 ];
+
+/** A page as the search reads it: a bench goes by its name in the menu as well as by the question that it answers. */
+function searched(source: string, env: MarkdownEnv, md: MarkdownRenderer): string {
+  const html = md.render(source, env);
+  const bench = benches.find(({ link }) => env.relativePath === `${link.slice(1)}.md`);
+  return bench === undefined ? html : html.replace(/(<h1[^>]*>)/, `$1${bench.text}: `);
+}
+
+/**
+ * Weighs what the search finds: who asks for a word wants a bench, a guide or the theory before the page of each type
+ * that has the word in its name. The page of a function keeps its weight for the name of that function, which leads there
+ * even before a guide that uses it. Sent to the browser as text, so that it may use nothing from outside.
+ */
+const weigh = (id: string, term: string): number => {
+  if (id.toLowerCase().includes(`/functions/${term}.`)) return 1.2;
+  if (id.includes('/bench/')) return 6;
+  if (/\/(guides|theory|codes)\//.test(id)) return 2.5;
+  if (id.includes('/atlas/')) return 2;
+  return id.includes('/api/') ? 0.5 : 1;
+};
 
 // The search is the site's own; the style of the hosted one would come with every page.
 const withoutHostedSearch = {
@@ -112,7 +132,10 @@ export default defineConfig({
       ],
       '/api/': [{ text: 'API', link: '/api/', items: apiSidebar() }],
     },
-    search: { provider: 'local' },
+    search: {
+      provider: 'local',
+      options: { _render: searched, miniSearch: { searchOptions: { boostDocument: weigh } } },
+    },
     outline: { level: [2, 3] },
   },
 });

@@ -518,6 +518,86 @@ describe('figures that move', () => {
   });
 });
 
+describe('on a phone', () => {
+  // The whole job answers with a sheet, and has no strip.
+  it.each(BENCHES.filter((name) => name !== 'job'))(
+    'no field in hand is under the strip of the %s bench',
+    async (name) => {
+      const { page, close } = await visit(bench(name), PHONE);
+      const fields = await page.locator('.bench-form :is(input, select):visible').all();
+      expect(fields.length).toBeGreaterThan(1);
+      for (const field of fields) {
+        await field.focus();
+        const [box, strip] = [await boxOf(field), await boxOf(page.locator('.bench-strip'))];
+        expect(box.y).toBeGreaterThanOrEqual(0);
+        expect(box.y + box.height).toBeLessThanOrEqual(strip.y);
+      }
+      await close();
+    },
+  );
+
+  it('a field that is tapped half under the strip comes out from under it', async () => {
+    const { page, close } = await visit(bench('seat'), PHONE);
+    const field = page.getByLabel('Yield strength of the arm');
+    const stripY = (await boxOf(page.locator('.bench-strip'))).y;
+    const { y, height } = await boxOf(field);
+    await page.evaluate((by) => window.scrollBy(0, by), y + height / 2 - stripY);
+    expect((await boxOf(field)).y + height).toBeGreaterThan(stripY + 10);
+    const { x } = await boxOf(field);
+    await page.touchscreen.tap(x + 20, stripY - 8);
+    await expect.poll(() => field.evaluate((part) => part === document.activeElement)).toBe(true);
+    await expect.poll(async () => (await boxOf(field)).y + height).toBeLessThanOrEqual(stripY);
+    await close();
+  });
+
+  it.each(['guides/app.html', 'guides/columns.html', 'api/@spindlewright/taper/index/functions/predictSeat.html'])(
+    'code wraps, %s',
+    async (path) => {
+      const { page, close } = await visit(path, PHONE);
+      const blocks = page.locator('.vp-doc div[class*="language-"] pre');
+      expect(await blocks.count()).toBeGreaterThan(0);
+      const spills = await blocks.evaluateAll(
+        (parts) => parts.filter((part) => part.scrollWidth > part.clientWidth).length,
+      );
+      expect(spills).toBe(0);
+      await close();
+    },
+  );
+
+  it('the mark of zero crosses no words', async () => {
+    const asked =
+      'sEnd=12.6&sFlats=20&aMouth=13.2&aBore=16&size=0&boss=36&yield=400&press=force&force=20000&flats=greased';
+    const { page, close } = await visit(`${bench('seat')}?${asked}`, PHONE);
+    const span = (parts: Locator) =>
+      parts.evaluateAll((all) =>
+        all.map((part) => part.getBoundingClientRect()).map(({ top, bottom }) => [top, bottom]),
+      );
+    const marks = await span(page.locator('.range-zero'));
+    const words = await span(page.locator('.range-label, .range-text, .range-scale'));
+    expect(marks.length).toBeGreaterThan(1);
+    const crossed = marks.filter(([top = 0, bottom = 0]) =>
+      words.some(([from = 0, to = 0]) => top < to && bottom > from),
+    );
+    expect(crossed).toEqual([]);
+    await close();
+  });
+});
+
+/** Opens the search, whose key is heard only once the page has come to life, and types. */
+async function searchFor(page: Page, words: string): Promise<void> {
+  const input = page.locator('#localsearch-input');
+  await expect
+    .poll(
+      async () => {
+        if (!(await input.isVisible())) await page.keyboard.press('ControlOrMeta+k');
+        return input.isVisible();
+      },
+      { timeout: 20_000 },
+    )
+    .toBe(true);
+  await input.fill(words);
+}
+
 describe('search', () => {
   it.each([
     ['predictSeat', 'api/'],
@@ -527,12 +607,66 @@ describe('search', () => {
     ['bottoms-on-end', 'codes/'],
   ])('finds %s under %s', async (words, folder) => {
     const { page, close } = await visit('index.html', { viewport: { width: 1280, height: 900 } });
-    await page.keyboard.press('ControlOrMeta+k');
-    await page.locator('#localsearch-input').fill(words);
+    await searchFor(page, words);
     const found = page.locator('.VPLocalSearchBox a.result');
     await expect
       .poll(async () => found.evaluateAll((links) => links.map((link) => (link as HTMLAnchorElement).pathname)))
       .toContainEqual(expect.stringContaining(`/${folder}`));
+    await close();
+  });
+});
+
+describe('what comes first in the search', () => {
+  it.each([
+    ['torque', 'bench/torque'],
+    ['seat', 'bench/seat'],
+    ['diagnosis', 'bench/diagnosis'],
+    ['identify', 'bench/identify'],
+    ['job', 'bench/job'],
+    ['friction', 'bench/torque'],
+    ['npm install', 'guides/'],
+    ['predictSeat', 'api/@spindlewright/taper/index/functions/predictSeat'],
+  ])('%s: %s', async (words, first) => {
+    const { page, close } = await visit('index.html', { viewport: { width: 1280, height: 900 } });
+    await searchFor(page, words);
+    const found = page.locator('.VPLocalSearchBox a.result').first();
+    await expect.poll(() => found.evaluate((link) => (link as HTMLAnchorElement).pathname)).toContain(`/${first}`);
+    await close();
+  });
+});
+
+describe('tables of the data', () => {
+  const cells = (path: string): string[] =>
+    [...readFileSync(join(dist, path), 'utf8').matchAll(/<td[^>]*>(.*?)<\/td>/g)].map(([, html = '']) =>
+      html.replace(/<[^>]*>/g, ''),
+    );
+
+  it('list sizes as people count, under names and not ids', () => {
+    const lengths = cells('atlas/arm-lengths.html').filter((cell) => /\smm$/.test(cell));
+    expect(lengths.map((cell) => Number.parseFloat(cell))).toEqual([165, 167.5, 170, 172.5, 175]);
+    const first = sitePages()
+      .filter((name) => name.startsWith('atlas/'))
+      .map((name) => /id="numbers"(.*?)(?:<h2|$)/s.exec(readFileSync(join(dist, name), 'utf8'))?.[1] ?? '')
+      .flatMap((table) => [...table.matchAll(/<tr><td>([^<]*)</g)]);
+    expect(first.length).toBeGreaterThan(400);
+    expect(
+      first.map(([, what]) => what).filter((what) => /[a-z0-9]+-[a-z0-9]+-|[a-z][A-Z]|\bquantity\b/.test(what ?? '')),
+    ).toEqual([]);
+  });
+
+  it('show a minus sign, no hyphen', () => {
+    const shown = sitePages()
+      .filter((name) => /^(atlas|data|validation)\//.test(name))
+      .flatMap(cells);
+    expect(shown.filter((cell) => /^−\d/.test(cell)).length).toBeGreaterThan(50);
+    expect(shown.filter((cell) => /^-\d/.test(cell))).toEqual([]);
+  });
+
+  it('are chosen from by names', async () => {
+    const { page, close } = await visit('atlas/index.html');
+    const options = await page.getByLabel('Kind').locator('option').allTextContents();
+    expect(options).toContain('Joints: square taper');
+    expect(options.filter((text) => /\w-\w+-|joint: /.test(text))).toEqual([]);
     await close();
   });
 });
