@@ -95,6 +95,18 @@ describe('the torque page and the sheet', () => {
   });
 });
 
+describe('the sheet', () => {
+  const choices = jobBench
+    .groups({ state: jobBench.defaults, units: 'metric' })
+    .flatMap(({ fields }) => fields)
+    .flatMap(({ key, options = [] }) => (key === 'joint' ? options.map(({ value }) => value) : []));
+
+  it.each(choices)('is made for every joint that can be chosen: %s', (joint) => {
+    expect(choices.length).toBeGreaterThan(5);
+    expect(asked(jobBench, `from=empty&joint=${joint}&play-at-arm=arm-moves-on-spindle`)[0]?.kind).toBe('sheet');
+  });
+});
+
 describe('an example', () => {
   it('is asked for, never filled in, and its sheet says so', () => {
     expect(

@@ -121,7 +121,9 @@ function jobOf({ state, file }: BenchContext): Bag {
     ...(state.bike ? { bike: state.bike } : {}),
     ...(state.date ? { date: state.date } : {}),
     ...(state.side ? { side: state.side } : {}),
-    ...(joint ? { interface: { spindle: state.joint || joint, arm: state.armJoint || joint } } : {}),
+    ...(joint
+      ? { interface: { spindle: interfaceOf(state.joint || joint), arm: interfaceOf(state.armJoint || joint) } }
+      : {}),
     ...(Object.keys(observations).length > 0
       ? { observations: { ...(base.observations as Bag | undefined), ...observations } }
       : {}),
@@ -130,6 +132,9 @@ function jobOf({ state, file }: BenchContext): Bag {
     ...(fixing === undefined ? {} : { fixing: { ...unreadBolt, ...(base.fixing as Bag | undefined), ...fixing } }),
   };
 }
+
+/** A square taper whose standard nobody knows is a joint for the diagnosis, but no record. */
+const interfaceOf = (joint: string): string => (joint === 'square-taper' ? 'unknown' : joint);
 
 /** Readings go field by field over those that are there. */
 const laidOver = (base: Bag, readings: Bag): Bag =>

@@ -116,7 +116,8 @@ export const FAMILY_WORDS: Readonly<Partial<Record<FamilyId, Messages>>> = {
     'condition-wrong-clocking': 'the cotters are in the same way round, so that the arms are out of line',
     'cause-under-tightened': 'the cotter was never pressed in far enough',
     'cause-wrong-fixing': 'the wrong cotter was used',
-    'action-tighten-and-recheck': 'press the cotter in again, tighten its nut and make sure that nothing moves any more',
+    'action-tighten-and-recheck':
+      'press the cotter in again, tighten its nut and make sure that nothing moves any more',
     'action-remove-and-inspect': 'press the cotter out and look at it, at its flat, at the hole and at the spindle',
     'action-clean-and-refit': 'press the cotter out, clean everything, and press it in again the right way round',
     'action-replace-fixing': 'fit a new cotter of the same diameter and flat, pressed in',
