@@ -90,6 +90,8 @@ describe('the torque page and the sheet', () => {
     const { forceLow, force, forceHigh } = readState(search, seatBench.defaults);
     const limits = hardLimits({ lower: Number(forceLow), nominal: Number(force), upper: Number(forceHigh) });
     expect(limits.upper / limits.lower).toBeGreaterThan(2);
+    // As surely as the bolt pulls and no surer: what is said there is said here.
+    expect(headline(asked(torqueBench, 'strength=12.9&torque=34'))).toContain(showLimits(limits, 'force', 'metric'));
     const seat = asked(seatBench, `${search.slice(1)}&endGap=3.5&shoulderGap=3.4`);
     expect(toldAs(seat, 'Preload that presses')).toBe(showLimits(limits, 'force', 'metric'));
   });
@@ -104,6 +106,13 @@ describe('the sheet', () => {
   it.each(choices)('is made for every joint that can be chosen: %s', (joint) => {
     expect(choices.length).toBeGreaterThan(5);
     expect(asked(jobBench, `from=empty&joint=${joint}&play-at-arm=arm-moves-on-spindle`)[0]?.kind).toBe('sheet');
+  });
+});
+
+describe('the seat page', () => {
+  it.each(['', 'endGap=3.5&shoulderGap=3.4', 'spindle=square-taper-jis'])('has its cautions at once: %s', (search) => {
+    const findings = asked(seatBench, search).flatMap((block) => (block.kind === 'findings' ? block.findings : []));
+    expect(findings.map(({ code }) => code)).toContain('instructions-first');
   });
 });
 

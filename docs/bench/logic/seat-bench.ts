@@ -69,7 +69,7 @@ function groups({ state }: BenchContext): readonly Group[] {
     sizes,
     {
       title: 'The press',
-      note: 'What the bolt really pulls with is seldom known within a third; that decides how far the arm goes.',
+      note: 'What the bolt really pulls with is seldom known well, and it decides how far the arm goes.',
       fields: [
         {
           key: 'press',
@@ -113,14 +113,12 @@ const jobOf = (state: State): Job => {
   };
 };
 
-function preloadOf(state: State): Limits | undefined {
-  if (state.press !== 'force') return undefined;
+function forceOf(state: State): { axialForceN?: Limits } {
+  if (state.press !== 'force') return {};
   const nominal = numberOf(state, 'force') ?? 0;
-  return limits({
-    nominal,
-    lower: Math.min(nominal, numberOf(state, 'forceLow') ?? nominal),
-    upper: Math.max(nominal, numberOf(state, 'forceHigh') ?? nominal),
-  });
+  const lower = Math.min(nominal, numberOf(state, 'forceLow') ?? nominal);
+  const upper = Math.max(nominal, numberOf(state, 'forceHigh') ?? nominal);
+  return { axialForceN: limits({ lower, nominal, upper }) };
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
@@ -153,8 +151,7 @@ function tell({ state, units }: BenchContext): Told {
 }
 
 function tellAnew(state: State, units: UnitSystem): Told {
-  const axialForceN = preloadOf(state);
-  const seat = predictJobSeat({ job: jobOf(state), ...(axialForceN === undefined ? {} : { axialForceN }) });
+  const seat = predictJobSeat({ job: jobOf(state), ...forceOf(state) });
   if (nothingRead(state)) {
     return { seat, before: [nothingYet, tryExample], after: [cautions(seat)] };
   }
@@ -199,7 +196,7 @@ const clearExample: Block = {
 
 const cautions = ({ findings }: JobSeat): Block => ({
   kind: 'findings',
-  findings: findings.filter(({ code }) => code === 'caution-maker-first'),
+  findings: findings.filter(({ code }) => code === 'instructions-first'),
 });
 
 /** The answer in the words of the sheet; green only over readings of somebody's own. */
@@ -224,6 +221,8 @@ function headlineOf(state: State, { state: fits, headline, lead }: JobSeat, like
 /** Never all and never none: draws are no proof. */
 const inHundred = (part: number): number => Math.min(99, Math.max(1, Math.round(100 * part)));
 
+const chanceText = (part: number): string => (part < 0.005 ? 'under 1 %' : part >= 0.995 ? 'over 99 %' : percent(part));
+
 /** What the draws come to, likeliest first. */
 const likelyOf = ({ input }: JobSeat): VerdictShare[] =>
   seatDistribution({ ...input, samples: SAMPLES, seed: 1 })
@@ -238,7 +237,7 @@ function chances(likely: readonly VerdictShare[]): Block {
     rows: likely.map(({ verdict, probability }) => ({
       label: capital(verdictWords[verdict]),
       share: probability,
-      text: probability < 0.005 ? 'under 1 %' : percent(probability),
+      text: chanceText(probability),
     })),
   };
 }
@@ -344,11 +343,6 @@ function everyMate(state: State, units: UnitSystem, mate: 'spindle' | 'arm'): Bl
     rows,
   };
 }
-
-const forceOf = (state: State): { axialForceN?: Limits } => {
-  const axialForceN = preloadOf(state);
-  return axialForceN === undefined ? {} : { axialForceN };
-};
 
 /** Which sizes of the spindle's end may seat the arm that was read, all else as it is. */
 function endsThatSeat(state: State, input: SeatInput, units: UnitSystem) {

@@ -107,14 +107,14 @@ function groups({ state }: BenchContext): readonly Group[] {
           label: 'Outer diameter that bears',
           type: 'number',
           quantity: 'length',
-          ...(state.hole === 'square' ? {} : { hint: 'empty = a ring of 3.8 mm, 16 mm for M8' }),
+          ...(state.hole === 'square' ? {} : { hint: `empty = a ring of ${bearingRing.value} mm round the hole` }),
         },
         {
           key: 'holeSize',
           label: state.hole === 'square' ? 'Square, across flats' : 'Hole diameter',
           type: 'number',
           quantity: 'length',
-          ...(state.hole === 'square' ? {} : { hint: 'empty = 0.4 mm over the thread, 8.4 mm for M8' }),
+          ...(state.hole === 'square' ? {} : { hint: `empty = ${bearingHoleClearance.value} mm over the thread` }),
         },
       ],
     },
@@ -311,12 +311,13 @@ function bearingOf(state: State, majorDiameterMm: number): Joint['bearing'] | un
 
 /** The whole range goes on to the seat, so that the arm is not said to sit more surely than its bolt pulls. */
 function seatSearch({ lower, nominal, upper }: Limits): URLSearchParams {
-  const round = (forceN: number): string => String(100 * Math.round(forceN / 100));
+  // Bounds are rounded outward, so that they still hold.
+  const to = (round: (x: number) => number, forceN: number): string => String(100 * round(forceN / 100));
   return new URLSearchParams({
     press: 'force',
-    force: round(nominal),
-    forceLow: round(lower),
-    forceHigh: round(upper),
+    force: to(Math.round, nominal),
+    forceLow: to(Math.floor, lower),
+    forceHigh: to(Math.ceil, upper),
   });
 }
 

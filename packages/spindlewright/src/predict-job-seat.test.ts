@@ -45,6 +45,30 @@ describe('predictJobSeat', () => {
     expect(sheet.state).toBe(state);
   });
 
+  it('puts the part maker and a mechanic above itself, whatever is known', () => {
+    for (const [, more] of cases) {
+      const { findings } = predictJobSeat({ job: { ...job, ...more } });
+      expect(findings.filter(({ code }) => code === 'instructions-first')).toHaveLength(1);
+    }
+  });
+
+  it('leaves an arm that nothing presses where it was pushed, to the tenth that a depth rod may be off', () => {
+    const none: Limits = { lower: 0, nominal: 0, upper: 0 };
+    const { lead } = predictJobSeat({
+      job: { ...job, trialFit: { endGapMm: 3.5, shoulderGapMm: 3.4 } },
+      axialForceN: none,
+    });
+    const { endGapMm, shoulderGapMm } = lead.prediction.pressed;
+    for (const [gap, read] of [
+      [endGapMm, 3.5],
+      [shoulderGapMm, 3.4],
+    ] as const) {
+      expect(gap?.lower).toBeCloseTo(read - 0.1, 12);
+      expect(gap?.nominal).toBeCloseTo(read, 12);
+      expect(gap?.upper).toBeCloseTo(read + 0.1, 12);
+    }
+  });
+
   it('gives the input that the leading way was predicted from', () => {
     for (const [, more] of cases) {
       const { lead, input } = predictJobSeat({ job: { ...job, ...more } });

@@ -96,8 +96,10 @@ export function predictJobSeat(input: { job: Job; axialForceN?: Limits }): JobSe
     press,
     input: seatInput,
     shapes: { spindle: shown.spindle, arm: shown.arm },
-    findings: gravestFirst(
-      forReader([...records.findings, ...findings, ...seatFindings(facts), ...facts.mate.findings]),
-    ),
+    findings: gravestFirst([
+      ...forReader([...records.findings, ...findings, ...seatFindings(facts), ...facts.mate.findings]),
+      // A sheet has cautions of its own, a seat alone has to bring its own along.
+      ...facts.lead.prediction.findings.filter(({ code }) => code === 'instructions-first'),
+    ]),
   };
 }
